@@ -1,0 +1,7 @@
+/**
+ * Leverwright: a workbench for people who explain strength exercises with mechanics.
+ */
+@NullMarked
+package leverwright;
+
+import org.jspecify.annotations.NullMarked;
