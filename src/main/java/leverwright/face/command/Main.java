@@ -1,0 +1,78 @@
+package leverwright.face.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+
+/** Where the program starts. */
+public final class Main {
+
+    /** Exit code when the work could not be done: bad usage, bad file, unsuitable Java. */
+    static final int CANNOT = CommandLine.ExitCode.USAGE;
+
+    private Main() {}
+
+    /**
+     * Runs one command and ends the process with its exit code.
+     *
+     * @param arguments the command line, without the program's name
+     */
+    public static void main(String[] arguments) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = run(out, err, arguments);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param out takes results
+     * @param err takes messages, one line each
+     * @param arguments the command line, without the program's name
+     * @return the exit code: 0, 1 or 2
+     */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        if (!hasCompiler(ModuleLayer.boot())) {
+            err.println("leverwright: this Java (" + System.getProperty("java.home")
+                    + ") has no compiler; install a JDK 17 or newer and set JAVA_HOME to it");
+            return CANNOT;
+        }
+        return new CommandLine(new LeverwrightCommand())
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((refused, given) -> {
+                    err.println("leverwright: " + oneLine(String.valueOf(refused.getMessage())) + " (see '"
+                            + refused.getCommandLine().getCommandSpec().qualifiedName() + " --help')");
+                    return CANNOT;
+                })
+                .setExecutionExceptionHandler((failure, command, parsed) -> {
+                    err.println("leverwright: " + describe(failure));
+                    return CANNOT;
+                })
+                .execute(arguments);
+    }
+
+    /** Whether the Java that runs us can compile scripts: a runtime without compiler or JShell cannot. */
+    static boolean hasCompiler(ModuleLayer layer) {
+        return layer.findModule("jdk.compiler").isPresent()
+                && layer.findModule("jdk.jshell").isPresent();
+    }
+
+    private static String describe(Exception failure) {
+        String message = failure.getMessage();
+        boolean expected = failure instanceof IllegalArgumentException || failure instanceof IOException;
+        if (expected && message != null) {
+            return oneLine(message);
+        }
+        return oneLine("unexpected fault, please report it: " + failure);
+    }
+
+    private static String oneLine(String message) {
+        return message.strip().replaceAll("\\s*\\R\\s*", "; ");
+    }
+}
