@@ -1,0 +1,4 @@
+package leverwright.mechanics.equilibrium;
+
+/** What holds a linkage. */
+public sealed interface Support permits GroundSupport, FixedSupport, TwoContacts {}

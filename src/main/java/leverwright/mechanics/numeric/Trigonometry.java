@@ -1,0 +1,151 @@
+package leverwright.mechanics.numeric;
+
+/**
+ * The one sine and cosine of the project, and the other elementary functions, with the same bits everywhere.
+ *
+ * <p>Method of sine and cosine: the angle less the nearest multiple q of π/2 is carried as a sum of two doubles, with
+ * π/2 split so that q times each leading part is exact (W. J. Cody and W. Waite, <i>Software Manual for the Elementary
+ * Functions</i>, 1980: the method, from memory); the polynomials on [−π/4, π/4] are those of Sun's fdlibm 5.3
+ * ({@code k_sin.c}, {@code k_cos.c}, freely distributable: coefficients as printed there). The error is below 1 ulp, near
+ * multiples of π/2 too. Beyond {@link #OWN_RANGE} rad, where no posture lies, {@link StrictMath} answers: its bits are fixed
+ * by the Java specification.
+ *
+ * <p>The remaining functions go to {@link StrictMath} for the same reason; {@link Math} may differ between JDKs.
+ */
+public final class Trigonometry {
+    /** Angles up to this size, rad, are reduced by this class itself; larger ones by {@link StrictMath}. */
+    public static final double OWN_RANGE = 1.0e6;
+
+    private static final double TWO_OVER_PI = 0.63661977236758134308;
+    /** 1.5·2⁵²: adding it rounds to the nearest whole number, ties to even, and leaves that number in the low bits. */
+    private static final double ROUNDER = 6755399441055744.0;
+
+    // π/2 = FIRST + SECOND + SECOND_REST = FIRST + SECOND + THIRD + THIRD_REST; FIRST to THIRD have 33 bits each.
+    private static final double FIRST = 0x1.921fb544p+0;
+    private static final double SECOND = 0x1.0b4611a6p-34;
+    private static final double SECOND_REST = 0x1.3198a2e037073p-69;
+    private static final double THIRD = 0x1.3198a2ep-69;
+    private static final double THIRD_REST = 0x1.b839a252049c1p-104;
+    /** Up to this multiple of π/2 the shorter split suffices: q·2⁻¹²³ stays far below an ulp of the smallest rest. */
+    private static final double SHORT_SPLIT = 32;
+
+    private static final double S1 = -1.66666666666666324348e-01;
+    private static final double S2 = 8.33333333332248946124e-03;
+    private static final double S3 = -1.98412698298579493134e-04;
+    private static final double S4 = 2.75573137070700676789e-06;
+    private static final double S5 = -2.50507602534068634195e-08;
+    private static final double S6 = 1.58969099521155010221e-10;
+    private static final double C1 = 4.16666666666666019037e-02;
+    private static final double C2 = -1.38888888888741095749e-03;
+    private static final double C3 = 2.48015872894767294178e-05;
+    private static final double C4 = -2.75573143513906633035e-07;
+    private static final double C5 = 2.08757232129817482790e-09;
+    private static final double C6 = -1.13596475577881948265e-11;
+
+    private Trigonometry() {}
+
+    /**
+     * Returns the sine of an angle.
+     *
+     * @param angle rad; NaN and infinity give NaN
+     */
+    public static double sine(double angle) {
+        double[] pair = new double[2];
+        sineAndCosine(angle, pair, pair, 0, 1);
+        return pair[0];
+    }
+
+    /**
+     * Returns the cosine of an angle.
+     *
+     * @param angle rad; NaN and infinity give NaN
+     */
+    public static double cosine(double angle) {
+        double[] pair = new double[2];
+        sineAndCosine(angle, pair, pair, 0, 1);
+        return pair[1];
+    }
+
+    /**
+     * Writes sine and cosine of an angle into two arrays at one index.
+     *
+     * @param angle rad; NaN and infinity give NaN
+     */
+    public static void sineAndCosine(double angle, double[] sines, double[] cosines, int index) {
+        sineAndCosine(angle, sines, cosines, index, index);
+    }
+
+    private static void sineAndCosine(double angle, double[] sines, double[] cosines, int sineAt, int cosineAt) {
+        if (!(Math.abs(angle) <= OWN_RANGE)) {
+            sines[sineAt] = StrictMath.sin(angle);
+            cosines[cosineAt] = StrictMath.cos(angle);
+            return;
+        }
+        double shifted = angle * TWO_OVER_PI + ROUNDER;
+        double q = shifted - ROUNDER;
+        long quadrant = Double.doubleToRawLongBits(shifted);
+        double most = angle - q * FIRST; // exact
+        double part = q * SECOND; // exact
+        double high = most - part;
+        double turn = high - most;
+        double rest = (most - (high - turn)) - (part + turn); // high + rest = most − part exactly
+        double last;
+        if (Math.abs(q) <= SHORT_SPLIT) {
+            last = q * SECOND_REST - rest;
+        } else {
+            double third = q * THIRD; // exact
+            double higher = high - third;
+            double back = higher - high;
+            double rest2 = (high - (higher - back)) - (third + back);
+            high = higher;
+            last = (q * THIRD_REST - rest2) - rest;
+        }
+        double x = high - last;
+        double tail = (high - x) - last;
+        long sine = Double.doubleToRawLongBits(kernelSine(x, tail));
+        long cosine = Double.doubleToRawLongBits(kernelCosine(x, tail));
+        long swap = (sine ^ cosine) & -(quadrant & 1);
+        sines[sineAt] = Double.longBitsToDouble(sine ^ swap ^ ((quadrant & 2) << 62));
+        cosines[cosineAt] = Double.longBitsToDouble(cosine ^ swap ^ (((quadrant + 1) & 2) << 62));
+    }
+
+    private static double kernelSine(double x, double tail) {
+        double z = x * x;
+        double v = z * x;
+        double r = S2 + z * (S3 + z * (S4 + z * (S5 + z * S6)));
+        return x - ((z * (0.5 * tail - v * r) - tail) - v * S1);
+    }
+
+    private static double kernelCosine(double x, double tail) {
+        double z = x * x;
+        double r = z * (C1 + z * (C2 + z * (C3 + z * (C4 + z * (C5 + z * C6)))));
+        double half = 0.5 * z;
+        double w = 1.0 - half;
+        return w + (((1.0 - w) - half) + (z * r - x * tail));
+    }
+
+    /** Returns the tangent of an angle in rad. */
+    public static double tangent(double angle) {
+        return StrictMath.tan(angle);
+    }
+
+    /** Returns the angle, in [−π/2, π/2] rad, whose sine is given; NaN outside [−1, 1]. */
+    public static double arcSine(double sine) {
+        return StrictMath.asin(sine);
+    }
+
+    /** Returns the angle, in [0, π] rad, whose cosine is given; NaN outside [−1, 1]. */
+    public static double arcCosine(double cosine) {
+        return StrictMath.acos(cosine);
+    }
+
+    /** Returns the angle, in (−π/2, π/2) rad, whose tangent is given. */
+    public static double arcTangent(double tangent) {
+        return StrictMath.atan(tangent);
+    }
+
+    /** Returns the angle of the point (x, y) counter-clockwise from +x, in (−π, π] rad (−π only for y = −0, x &lt; 0). */
+    public static double arcTangent(double y, double x) {
+        return StrictMath.atan2(y, x);
+    }
+}
