@@ -43,8 +43,7 @@ final class StandingPerson {
         for (int k = 0; k < NAMES.length; k++) {
             Place next = k == 0 ? new Place(ANKLE_X, ANKLE_Y) : Place.along(LENGTHS[k]);
             int sides = k == 3 ? 1 : 2;
-            builder.then(new Link(
-                    NAMES[k], sides, FRACTIONS[k] * 75, LENGTHS[k], new Place(CENTRES[k], 0), next, 0));
+            builder.then(new Link(NAMES[k], sides, FRACTIONS[k] * 75, LENGTHS[k], new Place(CENTRES[k], 0), next, 0));
         }
         return LinkageSolver.of(
                 builder.build(),

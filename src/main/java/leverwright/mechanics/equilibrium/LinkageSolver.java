@@ -259,8 +259,8 @@ public final class LinkageSolver {
      * @throws IllegalArgumentException if the support is another one or the force outside its range
      */
     public LinkageSolver freeForce(double force) {
-        reactions.freeForce(
-                Require.within(force, -Load.GREATEST_FORCE, Load.GREATEST_FORCE, "free force of the first contact", "N"));
+        reactions.freeForce(Require.within(
+                force, -Load.GREATEST_FORCE, Load.GREATEST_FORCE, "free force of the first contact", "N"));
         return this;
     }
 
@@ -441,9 +441,8 @@ public final class LinkageSolver {
                 heldBeyond = true;
                 farX += x;
                 farY += y;
-                farMoment += (reactions.atX[r] - startX[k]) * y
-                        - (reactions.atY[r] - startY[k]) * x
-                        + reactions.couples[r];
+                farMoment +=
+                        (reactions.atX[r] - startX[k]) * y - (reactions.atY[r] - startY[k]) * x + reactions.couples[r];
             } else {
                 nearX += x;
                 nearY += y;

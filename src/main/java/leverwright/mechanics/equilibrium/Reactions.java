@@ -49,7 +49,8 @@ final class Reactions {
         return new Reactions(
                 support,
                 new int[] {
-                    linkage.indexOf(two.first().on()), linkage.indexOf(two.second().on())
+                    linkage.indexOf(two.first().on()),
+                    linkage.indexOf(two.second().on())
                 },
                 new Place[] {two.first().at(), two.second().at()},
                 two.axis(),

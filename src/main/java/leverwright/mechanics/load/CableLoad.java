@@ -16,8 +16,7 @@ import leverwright.mechanics.posture.Place;
  * @param ratio how many times the handle moves as far as the stack, greater than 0, at most {@link #GREATEST_RATIO}
  * @param couple N·m
  */
-public record CableLoad(String on, Place at, Vector pulley, double stack, double ratio, double couple)
-        implements Load {
+public record CableLoad(String on, Place at, Vector pulley, double stack, double ratio, double couple) implements Load {
     /** Greatest ratio of a pulley system. */
     public static final double GREATEST_RATIO = 1000;
 

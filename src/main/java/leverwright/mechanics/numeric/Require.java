@@ -14,7 +14,7 @@ public final class Require {
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public static double finite(double value, String quantity, String unit) {
-        if (value - value != 0) {
+        if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(
                     quantity + " is " + value + withUnit(unit) + "; allowed: any finite number");
         }
@@ -30,8 +30,8 @@ public final class Require {
      */
     public static double within(double value, double least, double most, String quantity, String unit) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(quantity + " is " + value + withUnit(unit) + "; allowed: " + least + " to "
-                    + most + withUnit(unit));
+            throw new IllegalArgumentException(quantity + " is " + value + withUnit(unit) + "; allowed: " + least
+                    + " to " + most + withUnit(unit));
         }
         return value;
     }

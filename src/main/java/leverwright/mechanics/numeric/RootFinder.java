@@ -53,16 +53,20 @@ public final class RootFinder {
             return new Root(most, 0, 2);
         }
         if (!(low < 0 && high > 0) && !(low > 0 && high < 0)) {
-            throw noRoot(sought, unit, least, most, "what must vanish is " + low + " at the one end and " + high
-                    + " at the other; widen the range or change what is held fixed");
+            throw noRoot(
+                    sought,
+                    unit,
+                    least,
+                    most,
+                    "what must vanish is " + low + " at the one end and " + high
+                            + " at the other; widen the range or change what is held fixed");
         }
         return search(sought, unit, function, least, most, accuracy);
     }
 
     private static Root search(
             String sought, String unit, DoubleUnaryOperator function, double least, double most, double accuracy) {
-        BracketingNthOrderBrentSolver solver =
-                new BracketingNthOrderBrentSolver(RELATIVE, accuracy, FUNCTION, ORDER);
+        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(RELATIVE, accuracy, FUNCTION, ORDER);
         try {
             double root = solver.solve(MOST_EVALUATIONS, function::applyAsDouble, least, most);
             return new Root(root, function.applyAsDouble(root), solver.getEvaluations() + 3);
@@ -73,7 +77,6 @@ public final class RootFinder {
 
     private static NoRootException noRoot(String sought, String unit, double least, double most, String why) {
         String space = unit.isEmpty() ? "" : " " + unit;
-        return new NoRootException(
-                "no " + sought + " between " + least + space + " and " + most + space + ": " + why);
+        return new NoRootException("no " + sought + " between " + least + space + " and " + most + space + ": " + why);
     }
 }

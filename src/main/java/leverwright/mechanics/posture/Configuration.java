@@ -15,10 +15,7 @@ import leverwright.mechanics.numeric.Vector;
  * @param angularAccelerations rad/s², within ±{@link #GREATEST_ANGULAR_ACCELERATION}
  */
 public record Configuration(
-        Vector origin,
-        List<Double> directions,
-        List<Double> angularVelocities,
-        List<Double> angularAccelerations) {
+        Vector origin, List<Double> directions, List<Double> angularVelocities, List<Double> angularAccelerations) {
     /** Greatest size of a direction, rad. */
     public static final double GREATEST_DIRECTION = 1000;
     /** Greatest size of an angular velocity, rad/s. */
@@ -85,8 +82,7 @@ public record Configuration(
     public static double direction(double value, int index) {
         return Math.abs(value) <= GREATEST_DIRECTION
                 ? value
-                : Require.within(
-                        value, -GREATEST_DIRECTION, GREATEST_DIRECTION, "direction of link " + index, "rad");
+                : Require.within(value, -GREATEST_DIRECTION, GREATEST_DIRECTION, "direction of link " + index, "rad");
     }
 
     /** Returns an angular velocity, rad/s, if it is allowed for link {@code index}; else throws. */

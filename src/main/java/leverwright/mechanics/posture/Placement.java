@@ -1,8 +1,8 @@
 package leverwright.mechanics.posture;
 
+import java.util.Optional;
 import leverwright.mechanics.numeric.Trigonometry;
 import leverwright.mechanics.numeric.Vector;
-import java.util.Optional;
 
 /** Where the joints, mass centres and places of a linkage lie in one configuration; immutable. */
 public final class Placement {

@@ -53,13 +53,15 @@ class TrigonometryTest {
 
     private static double ulps(double angle) {
         BigDecimal[] exact = sineAndCosine(new BigDecimal(angle));
-        return Math.max(
-                ulps(exact[0], Trigonometry.sine(angle)), ulps(exact[1], Trigonometry.cosine(angle)));
+        return Math.max(ulps(exact[0], Trigonometry.sine(angle)), ulps(exact[1], Trigonometry.cosine(angle)));
     }
 
     private static double ulps(BigDecimal exact, double computed) {
         double ulp = Math.ulp(exact.doubleValue());
-        return exact.subtract(new BigDecimal(computed)).abs().divide(new BigDecimal(ulp), DIGITS).doubleValue();
+        return exact.subtract(new BigDecimal(computed))
+                .abs()
+                .divide(new BigDecimal(ulp), DIGITS)
+                .doubleValue();
     }
 
     private static BigDecimal[] sineAndCosine(BigDecimal angle) {
