@@ -67,8 +67,8 @@ class TrigonometryTest {
     private static BigDecimal[] sineAndCosine(BigDecimal angle) {
         BigDecimal q = angle.divide(HALF_PI, DIGITS).setScale(0, RoundingMode.HALF_EVEN);
         BigDecimal r = angle.subtract(q.multiply(HALF_PI));
-        BigDecimal sine = series(r, r);
-        BigDecimal cosine = series(BigDecimal.ONE, r);
+        BigDecimal sine = series(r, 1, r);
+        BigDecimal cosine = series(BigDecimal.ONE, 0, r);
         return switch (q.toBigInteger().and(java.math.BigInteger.valueOf(3)).intValue()) {
             case 0 -> new BigDecimal[] {sine, cosine};
             case 1 -> new BigDecimal[] {cosine, sine.negate()};
@@ -77,11 +77,11 @@ class TrigonometryTest {
         };
     }
 
-    private static BigDecimal series(BigDecimal first, BigDecimal r) {
+    private static BigDecimal series(BigDecimal first, int power, BigDecimal r) {
         BigDecimal square = r.multiply(r, DIGITS);
         BigDecimal term = first;
         BigDecimal sum = first;
-        int n = first == r ? 1 : 0;
+        int n = power;
         while (term.signum() != 0 && term.abs().compareTo(new BigDecimal("1e-80")) > 0) {
             term = term.multiply(square, DIGITS)
                     .divide(BigDecimal.valueOf((long) (n + 1) * (n + 2)), DIGITS)
