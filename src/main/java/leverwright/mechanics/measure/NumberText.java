@@ -42,7 +42,8 @@ public final class NumberText {
         }
         BigDecimal exact = new BigDecimal(value);
         BigDecimal cut = exact.round(new MathContext(significant, RoundingMode.HALF_EVEN));
-        int decimals = Math.min(Math.max(cut.scale(), 0), MOST_DECIMALS);
+        int exponent = cut.precision() - cut.scale() - 1;
+        int decimals = Math.min(Math.max(significant - 1 - exponent, 0), MOST_DECIMALS);
         BigDecimal shown = exact.setScale(decimals, RoundingMode.HALF_EVEN);
         return shown.signum() == 0 ? BigDecimal.ZERO : shown;
     }

@@ -1,0 +1,71 @@
+package leverwright.mechanics.working;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import leverwright.mechanics.measure.NumberText;
+import leverwright.mechanics.measure.Unit;
+
+/**
+ * How many digits the inputs and the value of one step print with: the fewest input digits for which the printed line
+ * gives the printed value.
+ *
+ * @param inputDigits significant digits of every input of the line that is not exact
+ * @param value the value in its printed unit, rounded as it is printed
+ */
+record PrintedNumbers(int inputDigits, BigDecimal value) {
+    private static final int FEWEST_DIGITS = 4;
+    private static final int MOST_DIGITS = 9;
+    private static final int ALL_DIGITS = 17;
+
+    /** A line within this part of the last printed digit of a rounding tie is passed over. */
+    private static final BigDecimal TIE_MARGIN = new BigDecimal("1e-9");
+
+    private static final BigDecimal HALF = new BigDecimal("0.5");
+
+    static PrintedNumbers of(Step step, Expression expression, int valueDigits) {
+        Unit unit = Units.printed(step.dimension());
+        BigDecimal exact = new BigDecimal(unit.fromSi(step.value()));
+        int decimals = decimals(step, unit, valueDigits);
+        Line line = new Line(expression, unit, new ArrayList<>());
+        for (int most : new int[] {MOST_DIGITS, ALL_DIGITS}) {
+            for (int places = decimals; places >= 0; places--) {
+                BigDecimal shown = exact.setScale(places, RoundingMode.HALF_EVEN);
+                for (int digits = FEWEST_DIGITS; digits <= most; digits++) {
+                    if (gives(line.evaluated(digits), shown)) {
+                        return new PrintedNumbers(digits, shown);
+                    }
+                }
+            }
+        }
+        throw new IllegalStateException("the step " + step.symbol() + " states " + exact.toPlainString()
+                + ", but its formula gives " + line.evaluated(ALL_DIGITS).toPlainString());
+    }
+
+    /** Decimals of the value when all its digits are shown; noise around zero shows three. */
+    private static int decimals(Step step, Unit unit, int valueDigits) {
+        BigDecimal rounded = NumberText.rounded(unit.fromSi(step.value()), valueDigits);
+        return rounded.signum() == 0 ? 3 : rounded.scale();
+    }
+
+    private static boolean gives(BigDecimal line, BigDecimal shown) {
+        BigDecimal distance = line.subtract(shown).abs().movePointRight(shown.scale());
+        return distance.compareTo(HALF.subtract(TIE_MARGIN)) < 0;
+    }
+
+    /** What the printed line evaluates to, remembered per count of digits. */
+    private record Line(Expression expression, Unit unit, List<BigDecimal> known) {
+        BigDecimal evaluated(int digits) {
+            while (known.size() <= digits - FEWEST_DIGITS) {
+                int next = known.size() + FEWEST_DIGITS;
+                BigDecimal si = DecimalArithmetic.evaluate(expression, symbol -> {
+                    Unit printed = Units.printed(symbol.dimension());
+                    return DecimalArithmetic.si(NumberText.rounded(printed.fromSi(symbol.si()), next), printed);
+                });
+                known.add(DecimalArithmetic.printed(si, unit));
+            }
+            return known.get(digits - FEWEST_DIGITS);
+        }
+    }
+}
