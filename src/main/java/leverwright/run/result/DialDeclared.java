@@ -22,7 +22,8 @@ public record DialDeclared(String name, Quantity setting, Quantity standard, dou
             throw new IllegalArgumentException("a dial needs a name; write dial(\"Torso lean\", deg(45))");
         }
         if (!(Double.isFinite(from) && Double.isFinite(to) && from < to)) {
-            throw new IllegalArgumentException("the dial \"" + name + "\" needs a range whose end lies above its start");
+            throw new IllegalArgumentException(
+                    "the dial \"" + name + "\" needs a range whose end lies above its start");
         }
         if (!(step > 0) || !Double.isFinite(step)) {
             throw new IllegalArgumentException("the dial \"" + name + "\" needs a step above 0");

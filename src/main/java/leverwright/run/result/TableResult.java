@@ -34,7 +34,8 @@ public record TableResult(String title, List<String> headings, List<List<Entry>>
      * @param sides whether it counts one side or the whole body
      * @param working the hand calculation, or null when there is none
      */
-    public record NumberEntry(Quantity quantity, Sides sides, @Nullable Working working) implements Entry {}
+    public record NumberEntry(
+            Quantity quantity, Sides sides, @Nullable Working working) implements Entry {}
 
     /**
      * Copies headings and rows.
