@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A sentence with a number, checked by computation at settings of its own.
  *
  * @param title the sentence
- * @param computed what the model gives
+ * @param computed what the model gives, or null when the claim lies outside the model and nothing was computed
  * @param computedLabel what was computed, for example {@code "hip extension moment"}
  * @param sides whether the computed value counts one side or the whole body
  * @param test what the claim asks of the value, in words, for example {@code "equals 120 N·m within 1 %"}
@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ClaimResult(
         String title,
-        Quantity computed,
+        @Nullable Quantity computed,
         String computedLabel,
         Sides sides,
         String test,
@@ -38,8 +38,16 @@ public record ClaimResult(
         List<String> notes)
         implements Result {
 
-    /** Copies settings and notes. */
+    /**
+     * Copies settings and notes.
+     *
+     * @throws IllegalArgumentException when nothing was computed but the verdict is about a value
+     */
     public ClaimResult {
+        if ((computed == null) != (verdict == Verdict.OUTSIDE_THIS_MODEL)) {
+            throw new IllegalArgumentException("the claim \"" + title
+                    + "\" needs a computed value exactly when its verdict is not \"outside this model\"");
+        }
         settings = List.copyOf(settings);
         notes = List.copyOf(notes);
     }
