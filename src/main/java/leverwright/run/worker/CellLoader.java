@@ -1,0 +1,63 @@
+package leverwright.run.worker;
+
+import java.util.Map;
+import leverwright.run.gate.AllowList;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Defines the classes of some cells. Other cells' classes are found in a register that loaders share; Java's and the
+ * house's come from the worker, by the gate's own list again, as a second line.
+ */
+final class CellLoader extends ClassLoader {
+
+    private static final String CELLS = "cells.";
+
+    private final Map<String, byte[]> bytes;
+    private final Map<String, Class<?>> register;
+    private final @Nullable AllowList allowed;
+
+    CellLoader(Map<String, byte[]> bytes, Map<String, Class<?>> register, @Nullable AllowList allowed) {
+        super(CellLoader.class.getClassLoader());
+        this.bytes = bytes;
+        this.register = register;
+        this.allowed = allowed;
+    }
+
+    @Override
+    protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+        if (name.startsWith(CELLS)) {
+            return loadCell(name);
+        }
+        if (!isAllowed(name.replace('.', '/'))) {
+            throw new ClassNotFoundException("a cell may not use " + name);
+        }
+        return super.loadClass(name, resolve);
+    }
+
+    private synchronized Class<?> loadCell(String name) throws ClassNotFoundException {
+        Class<?> loaded = findLoadedClass(name);
+        if (loaded != null) {
+            return loaded;
+        }
+        byte[] own = bytes.get(name);
+        if (own != null) {
+            Class<?> defined = defineClass(name, own, 0, own.length);
+            register.put(name, defined);
+            return defined;
+        }
+        Class<?> other = register.get(name);
+        if (other == null) {
+            throw new ClassNotFoundException(name);
+        }
+        return other;
+    }
+
+    private boolean isAllowed(String name) {
+        return allowed == null
+                || allowed.allowsClass(name)
+                || name.startsWith("leverwright/run/gate/woven/")
+                || name.startsWith("leverwright/mechanics/numeric/")
+                || name.startsWith("java/lang/invoke/")
+                || name.startsWith("java/lang/runtime/");
+    }
+}
