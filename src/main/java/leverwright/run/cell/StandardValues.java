@@ -1,8 +1,8 @@
 package leverwright.run.cell;
 
+import leverwright.run.gate.woven.SameText;
 import leverwright.run.result.Result;
 import leverwright.run.result.TextResult;
-import leverwright.run.gate.woven.SameText;
 import org.jspecify.annotations.Nullable;
 
 /** Shows plain values as text. */

@@ -13,7 +13,8 @@ public interface ValueToResult {
      * @param value the value of the expression; may be null
      * @throws IllegalArgumentException when the value cannot be a result, for example because it is not finite
      */
-    @Nullable Result toResult(@Nullable Object value);
+    @Nullable
+    Result toResult(@Nullable Object value);
 
     /** Returns the way every worker shows values: result builders show themselves, anything else is shown as text. */
     static ValueToResult standard() {

@@ -10,9 +10,11 @@ final class Advice {
     private static final String FILES = "a cell reads and writes no files; type the values into the cell";
     private static final String THREADS = "a cell runs on one thread; write an ordinary loop or stream";
     private static final String REFLECTION = "call the method or constructor directly";
-    private static final String PROCESS = "a cell sees nothing of the computer around it; type the value in or make a dial";
+    private static final String PROCESS =
+            "a cell sees nothing of the computer around it; type the value in or make a dial";
     private static final String ORDERED = "use LinkedHashMap or TreeMap, which keep an order";
-    private static final String OTHERWISE = "cells use the workbench's own words and plain Java for numbers, text and lists";
+    private static final String OTHERWISE =
+            "cells use the workbench's own words and plain Java for numbers, text and lists";
 
     /** Beginnings of names with dots; the first that fits is taken. */
     private static final Map<String, String> BY_NAME = new LinkedHashMap<>();

@@ -58,7 +58,9 @@ public final class AllowList {
         } else {
             int colon = line.indexOf(':');
             String name = colon < 0 ? line : line.substring(0, colon);
-            classes.put(internal(name), members(colon < 0 ? "" : line.substring(colon + 1).strip()));
+            classes.put(
+                    internal(name),
+                    members(colon < 0 ? "" : line.substring(colon + 1).strip()));
         }
     }
 
@@ -68,7 +70,9 @@ public final class AllowList {
         }
         boolean only = !words.startsWith("!");
         Set<String> names = new LinkedHashSet<>();
-        Arrays.stream(words.split(" +")).map(word -> only ? word : word.substring(1)).forEach(names::add);
+        Arrays.stream(words.split(" +"))
+                .map(word -> only ? word : word.substring(1))
+                .forEach(names::add);
         return new Members(only, names);
     }
 

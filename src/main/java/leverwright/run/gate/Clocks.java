@@ -15,10 +15,12 @@ final class Clocks {
 
     static boolean tells(String owner, String name, String descriptor) {
         return MEMBERS.contains(owner + "." + name)
-                || owner.startsWith("java/time/") && name.equals("now")
+                || (owner.startsWith("java/time/") && name.equals("now"))
                 || owner.startsWith("java/time/Clock")
                 || owner.startsWith("java/time/InstantSource")
-                || owner.equals("java/util/Date") && name.equals("<init>") && descriptor.equals("()V")
-                || owner.equals("java/util/GregorianCalendar") && name.equals("<init>") && !descriptor.startsWith("(I");
+                || (owner.equals("java/util/Date") && name.equals("<init>") && descriptor.equals("()V"))
+                || (owner.equals("java/util/GregorianCalendar")
+                        && name.equals("<init>")
+                        && !descriptor.startsWith("(I"));
     }
 }

@@ -51,9 +51,7 @@ final class Hierarchy {
                     }
                 },
                 ClassReader.SKIP_CODE | ClassReader.SKIP_DEBUG | ClassReader.SKIP_FRAMES);
-        cells.put(
-                reader.getClassName(),
-                new Known(reader.getSuperName(), List.of(reader.getInterfaces()), members));
+        cells.put(reader.getClassName(), new Known(reader.getSuperName(), List.of(reader.getInterfaces()), members));
     }
 
     /** Returns the class, with slashes, that declares the member; the class itself when none is found to do so. */
@@ -106,8 +104,9 @@ final class Hierarchy {
                 members.add(field.getName() + Type.getDescriptor(field.getType()));
             }
             Class<?> parent = loaded.getSuperclass();
-            List<String> interfaces =
-                    List.of(loaded.getInterfaces()).stream().map(Type::getInternalName).toList();
+            List<String> interfaces = List.of(loaded.getInterfaces()).stream()
+                    .map(Type::getInternalName)
+                    .toList();
             return new Known(parent == null ? null : Type.getInternalName(parent), interfaces, members);
         } catch (ClassNotFoundException | LinkageError e) {
             return UNKNOWN;

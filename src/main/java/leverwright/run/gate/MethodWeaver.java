@@ -218,24 +218,25 @@ final class MethodWeaver extends MethodVisitor {
 
     private static Handle replace(Handle handle) {
         String owner = handle.getOwner();
-        Replacements.Target target =
-                switch (handle.getTag()) {
-                    case Opcodes.H_INVOKESTATIC ->
-                        Replacements.ofStatic(owner, handle.getName(), handle.getDesc());
-                    case Opcodes.H_INVOKEVIRTUAL, Opcodes.H_INVOKEINTERFACE ->
-                        Replacements.ofInstance(owner, handle.getName(), handle.getDesc());
-                    default -> null;
-                };
+        Replacements.Target target = switch (handle.getTag()) {
+            case Opcodes.H_INVOKESTATIC -> Replacements.ofStatic(owner, handle.getName(), handle.getDesc());
+            case Opcodes.H_INVOKEVIRTUAL, Opcodes.H_INVOKEINTERFACE ->
+                Replacements.ofInstance(owner, handle.getName(), handle.getDesc());
+            default -> null;
+        };
         if (target != null) {
             boolean wasStatic = handle.getTag() == Opcodes.H_INVOKESTATIC;
-            String descriptor = wasStatic
-                    ? handle.getDesc()
-                    : Replacements.withObject(owner, handle.getName(), handle.getDesc());
+            String descriptor =
+                    wasStatic ? handle.getDesc() : Replacements.withObject(owner, handle.getName(), handle.getDesc());
             return new Handle(Opcodes.H_INVOKESTATIC, target.owner(), target.name(), descriptor, false);
         }
         if (handle.getTag() == Opcodes.H_NEWINVOKESPECIAL) {
             return new Handle(
-                    handle.getTag(), Replacements.type(owner), handle.getName(), handle.getDesc(), handle.isInterface());
+                    handle.getTag(),
+                    Replacements.type(owner),
+                    handle.getName(),
+                    handle.getDesc(),
+                    handle.isInterface());
         }
         return handle;
     }

@@ -39,7 +39,7 @@ public final class FrameInput {
         if (rest.length < 3) {
             throw new WireException("the stream ends inside the length of a frame");
         }
-        int size = first << 24 | (rest[0] & 0xFF) << 16 | (rest[1] & 0xFF) << 8 | rest[2] & 0xFF;
+        int size = first << 24 | (rest[0] & 0xFF) << 16 | (rest[1] & 0xFF) << 8 | (rest[2] & 0xFF);
         if (size < 1 || size > WireLimits.FRAME_BYTES) {
             throw new WireException("a frame of " + size + " bytes is outside 1 to " + WireLimits.FRAME_BYTES);
         }

@@ -84,7 +84,8 @@ final class RecordShape implements Shape {
             if (e.getCause() instanceof Error error && !(error instanceof AssertionError)) {
                 throw error;
             }
-            throw new WireException("these are not the components of a " + type.getSimpleName() + ": " + e.getCause(), e);
+            throw new WireException(
+                    "these are not the components of a " + type.getSimpleName() + ": " + e.getCause(), e);
         } catch (ReflectiveOperationException e) {
             throw new WireException("cannot make a " + type.getSimpleName(), e);
         }

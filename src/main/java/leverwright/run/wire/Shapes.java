@@ -75,7 +75,8 @@ final class Shapes {
 
     private Shape plain(AnnotatedType annotated) {
         Type type = annotated.getType();
-        if (annotated instanceof AnnotatedParameterizedType list && type.getTypeName().startsWith("java.util.List<")) {
+        if (annotated instanceof AnnotatedParameterizedType list
+                && type.getTypeName().startsWith("java.util.List<")) {
             return new ListShape(of(list.getAnnotatedActualTypeArguments()[0]));
         }
         if (type instanceof Class<?> simple) {

@@ -31,7 +31,7 @@ final class WireReader {
         need(4);
         int value = 0;
         for (int i = 0; i < 4; i++) {
-            value = value << 8 | bytes[at++] & 0xFF;
+            value = value << 8 | (bytes[at++] & 0xFF);
         }
         return value;
     }
@@ -40,7 +40,7 @@ final class WireReader {
         need(8);
         long value = 0;
         for (int i = 0; i < 8; i++) {
-            value = value << 8 | bytes[at++] & 0xFF;
+            value = value << 8 | (bytes[at++] & 0xFF);
         }
         return value;
     }
@@ -77,7 +77,7 @@ final class WireReader {
         char[] characters = new char[length];
         for (int i = 0; i < length; i++) {
             int high = width == 2 ? bytes[at++] & 0xFF : 0;
-            characters[i] = (char) (high << 8 | bytes[at++] & 0xFF);
+            characters[i] = (char) (high << 8 | (bytes[at++] & 0xFF));
         }
         return new String(characters);
     }

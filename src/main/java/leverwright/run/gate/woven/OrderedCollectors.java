@@ -30,16 +30,14 @@ public final class OrderedCollectors {
     public static <T, K, U> Collector<T, ?, Map<K, U>> toMap(
             Function<? super T, ? extends K> key, Function<? super T, ? extends U> value) {
         return toMap(key, value, (first, second) -> {
-            throw new IllegalStateException("two elements have the same key, with the values " + SameText.of(first) + " and "
-                    + SameText.of(second) + "; give toMap a third argument that merges them");
+            throw new IllegalStateException("two elements have the same key, with the values " + SameText.of(first)
+                    + " and " + SameText.of(second) + "; give toMap a third argument that merges them");
         });
     }
 
     /** Returns the twin of {@link Collectors#toMap(Function, Function, BinaryOperator)}. */
     public static <T, K, U> Collector<T, ?, Map<K, U>> toMap(
-            Function<? super T, ? extends K> key,
-            Function<? super T, ? extends U> value,
-            BinaryOperator<U> merge) {
+            Function<? super T, ? extends K> key, Function<? super T, ? extends U> value, BinaryOperator<U> merge) {
         return Collectors.toMap(key, value, merge, LinkedHashMap::new);
     }
 
@@ -51,9 +49,7 @@ public final class OrderedCollectors {
 
     /** Returns the twin of {@link Collectors#toUnmodifiableMap(Function, Function, BinaryOperator)}. */
     public static <T, K, U> Collector<T, ?, Map<K, U>> toUnmodifiableMap(
-            Function<? super T, ? extends K> key,
-            Function<? super T, ? extends U> value,
-            BinaryOperator<U> merge) {
+            Function<? super T, ? extends K> key, Function<? super T, ? extends U> value, BinaryOperator<U> merge) {
         return Collectors.collectingAndThen(toMap(key, value, merge), Collections::unmodifiableMap);
     }
 

@@ -137,7 +137,7 @@ public final class SameText {
             out.append(of(number.doubleValue()));
         } else if (value instanceof Float number) {
             out.append(of(number.floatValue()));
-        } else if (value == null || value instanceof Number && isJava(value)) {
+        } else if (value == null || (value instanceof Number && isJava(value))) {
             out.append(value);
         } else if (value.getClass().isArray()) {
             out.append(value.getClass().getComponentType().getSimpleName())

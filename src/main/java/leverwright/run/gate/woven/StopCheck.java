@@ -25,8 +25,8 @@ public final class StopCheck {
      */
     public static int size(int elements) {
         if (elements > MOST_ELEMENTS) {
-            throw new IllegalArgumentException("an array of " + elements + " elements is too large; a cell may make at most "
-                    + MOST_ELEMENTS + " elements at a time");
+            throw new IllegalArgumentException("an array of " + elements
+                    + " elements is too large; a cell may make at most " + MOST_ELEMENTS + " elements at a time");
         }
         return elements;
     }
