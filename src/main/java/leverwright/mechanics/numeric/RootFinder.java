@@ -25,7 +25,13 @@ public final class RootFinder {
         }
     }
 
-    /** A root and how well it was met. */
+    /**
+     * A root and how well it was met.
+     *
+     * @param at where the function is zero, in the unit of its argument
+     * @param residual the function's value there, in its own unit
+     * @param evaluations how often the function was asked, at least 1
+     */
     public record Root(double at, double residual, int evaluations) {}
 
     /**
