@@ -1,0 +1,63 @@
+package leverwright.bench;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.results.format.ResultFormatType;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.Options;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/**
+ * Runs the benchmarks of the test tree and leaves {@code target/bench/NAME.json}, with {@code NAME.machine.txt} beside it:
+ * a figure without its machine, Java and state of the code says nothing.
+ *
+ * <p>Arguments: a regular expression over the names of the benchmarks, and the name of the result.
+ */
+final class BenchmarkRun {
+
+    private BenchmarkRun() {}
+
+    public static void main(String[] arguments) throws IOException, InterruptedException, RunnerException {
+        Path folder = Files.createDirectories(Path.of("target", "bench"));
+        String name = arguments[1];
+        Files.write(folder.resolve(name + ".machine.txt"), machine());
+        Options options = new OptionsBuilder()
+                .include(arguments[0])
+                .shouldFailOnError(true)
+                .resultFormat(ResultFormatType.JSON)
+                .result(folder.resolve(name + ".json").toString())
+                .build();
+        new Runner(options).run();
+    }
+
+    private static List<String> machine() throws IOException, InterruptedException {
+        Path processors = Path.of("/proc/cpuinfo");
+        String processor = Files.isReadable(processors)
+                ? Files.readAllLines(processors).stream()
+                        .filter(line -> line.startsWith("model name"))
+                        .findFirst()
+                        .orElse("model name: not given")
+                : "model name: not given";
+        return List.of(
+                "code: " + output("git", "describe", "--always", "--dirty"),
+                "java: " + System.getProperty("java.vendor") + " " + Runtime.version(),
+                "system: " + System.getProperty("os.name") + " " + System.getProperty("os.version"),
+                "processors: " + Runtime.getRuntime().availableProcessors(),
+                processor);
+    }
+
+    private static String output(String... command) throws InterruptedException {
+        try {
+            Process process = new ProcessBuilder(command).start();
+            String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
+            return process.waitFor(10, TimeUnit.SECONDS) && process.exitValue() == 0 ? text : "unknown";
+        } catch (IOException noSuchProgram) {
+            return "unknown";
+        }
+    }
+}
