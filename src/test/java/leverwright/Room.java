@@ -26,6 +26,7 @@ enum Room {
     GATE("leverwright.run.gate"),
     CELL("leverwright.run.cell"),
     WORKER("leverwright.run.worker"),
+    JSON("leverwright.workbook.json"),
     DOCUMENT("leverwright.workbook.document"),
     SESSION("leverwright.workbook.session"),
     SCENARIO("leverwright.workbook.scenario"),
@@ -63,11 +64,12 @@ enum Room {
             case RESULT, WIRE -> other == ROOT || other == RESULT || other.isPlainData();
             case GATE -> other == ROOT || other.isMechanics();
             case CELL -> true;
+            case JSON -> other == ROOT;
             case WORKER, DOCUMENT -> !other.isMechanics() || other.isPlainData();
             case SESSION -> !other.isMechanics() && other != CELL && other != WORKER;
-            case SCENARIO -> other == ROOT || other.isMechanics() || other == DOCUMENT;
+            case SCENARIO -> other == ROOT || other.isMechanics() || other == JSON || other == DOCUMENT;
             case DRAW, PUBLISH, DESK, COMMAND ->
-                other == ROOT || other == RESULT || other.isPlainData() || other.ordinal() >= DOCUMENT.ordinal();
+                other == ROOT || other == RESULT || other.isPlainData() || other.ordinal() >= JSON.ordinal();
         };
     }
 

@@ -1,0 +1,39 @@
+package leverwright.workbook.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Text as lines without line ends. */
+final class Lines {
+
+    private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
+
+    private Lines() {}
+
+    /** Returns the lines; elements that hold line ends are split at them, half surrogate pairs become U+FFFD. */
+    static List<String> split(List<String> elements) {
+        List<String> lines = new ArrayList<>(elements.size());
+        for (String element : elements) {
+            lines.addAll(List.of(LINE_END.split(wellFormed(element), -1)));
+        }
+        return List.copyOf(lines);
+    }
+
+    /** Returns a text of one line unharmed, or says that it has more. */
+    static String requireOne(String what, String text) {
+        if (LINE_END.matcher(text).find()) {
+            throw new IllegalArgumentException("the " + what + " has more than one line; write it in one line");
+        }
+        return wellFormed(text);
+    }
+
+    /** Returns a text that UTF-8 can carry: each half of a surrogate pair without its other half becomes U+FFFD. */
+    static String wellFormed(String text) {
+        StringBuilder mended = new StringBuilder(text.length());
+        text.codePoints()
+                .map(point -> point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE ? 0xFFFD : point)
+                .forEach(mended::appendCodePoint);
+        return mended.toString();
+    }
+}
