@@ -10,9 +10,9 @@ import java.util.Optional;
  */
 enum Room {
     ROOT("leverwright"),
+    NUMERIC("leverwright.mechanics.numeric"),
     MEASURE("leverwright.mechanics.measure"),
     WORKING("leverwright.mechanics.working"),
-    NUMERIC("leverwright.mechanics.numeric"),
     BODY("leverwright.mechanics.body"),
     POSTURE("leverwright.mechanics.posture"),
     LOAD("leverwright.mechanics.load"),
@@ -59,7 +59,7 @@ enum Room {
         }
         return switch (this) {
             case ROOT -> false;
-            case MEASURE, WORKING, NUMERIC, BODY, POSTURE, LOAD, EQUILIBRIUM, MOTION, MUSCLE, EXERCISE, STUDY ->
+            case NUMERIC, MEASURE, WORKING, BODY, POSTURE, LOAD, EQUILIBRIUM, MOTION, MUSCLE, EXERCISE, STUDY ->
                 other.isMechanics();
             case RESULT, WIRE -> other == ROOT || other == RESULT || other.isPlainData();
             case GATE -> other == ROOT || other.isMechanics();

@@ -3,6 +3,7 @@ package leverwright.mechanics.measure;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
 
 /** Decimal numbers as they are printed: no exponent, no grouping, U+2212 as the minus sign, never minus zero. */
 public final class NumberText {
@@ -10,6 +11,11 @@ public final class NumberText {
     public static final String MINUS = "−";
 
     private static final int MOST_DECIMALS = 12;
+
+    /** Powers of ten that are exact as doubles. */
+    private static final double[] POWERS_OF_TEN = {
+        1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
 
     private NumberText() {}
 
@@ -40,12 +46,53 @@ public final class NumberText {
         if (value == 0) {
             return BigDecimal.ZERO;
         }
+        BigDecimal quick = quicklyRounded(value, significant);
+        BigDecimal shown = quick != null ? quick : exactlyRounded(value, significant);
+        return shown.signum() == 0 ? BigDecimal.ZERO : shown;
+    }
+
+    static BigDecimal exactlyRounded(double value, int significant) {
         BigDecimal exact = new BigDecimal(value);
         BigDecimal cut = exact.round(new MathContext(significant, RoundingMode.HALF_EVEN));
         int exponent = cut.precision() - cut.scale() - 1;
-        int decimals = Math.min(Math.max(significant - 1 - exponent, 0), MOST_DECIMALS);
-        BigDecimal shown = exact.setScale(decimals, RoundingMode.HALF_EVEN);
-        return shown.signum() == 0 ? BigDecimal.ZERO : shown;
+        return exact.setScale(decimals(significant, exponent), RoundingMode.HALF_EVEN);
+    }
+
+    /** The same by one multiplication, where its rounding cannot matter; null elsewhere. */
+    private static @Nullable BigDecimal quicklyRounded(double value, int significant) {
+        double size = Math.abs(value);
+        if (significant > 12 || size < 1e-13 || size >= 1e12) {
+            return null;
+        }
+        int decimals = decimals(significant, exponent(size));
+        double scaled = value * POWERS_OF_TEN[decimals];
+        double whole = Math.rint(scaled);
+        if (decimals > 0 && Math.abs(whole) == POWERS_OF_TEN[significant]) {
+            decimals--;
+            scaled = value * POWERS_OF_TEN[decimals];
+            whole = Math.rint(scaled);
+        }
+        boolean nearTie = Math.abs(Math.abs(scaled - whole) - 0.5) <= 4 * Math.ulp(scaled);
+        return nearTie ? null : BigDecimal.valueOf((long) whole, decimals);
+    }
+
+    private static int decimals(int significant, int exponent) {
+        return Math.min(Math.max(significant - 1 - exponent, 0), MOST_DECIMALS);
+    }
+
+    /** The power of ten of the first digit; one too many only where the value is a rounding away from that power. */
+    private static int exponent(double size) {
+        int exponent = 0;
+        if (size >= 1) {
+            while (size >= POWERS_OF_TEN[exponent + 1]) {
+                exponent++;
+            }
+            return exponent;
+        }
+        while (size * POWERS_OF_TEN[-exponent] < 1) {
+            exponent--;
+        }
+        return exponent;
     }
 
     /**

@@ -5,17 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Unit;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A named value in a formula, with the text of the line that states it.
+ * A named value in a formula, and what the line that states it needs.
  *
  * @param name its name
  * @param si its value in the SI unit
  * @param unit the unit it is printed in
- * @param number the number of the stating line, in that unit
+ * @param exact its decimal in that unit if it is an exact constant, else null
  * @param source where it comes from
  */
-record Leaf(String name, double si, Unit unit, BigDecimal number, String source) {
+record Leaf(String name, double si, Unit unit, @Nullable BigDecimal exact, String source) {
 
     /** Every named value of a formula in the order of reading, repeats included. */
     static List<Leaf> namedIn(Expression expression) {
@@ -26,9 +27,7 @@ record Leaf(String name, double si, Unit unit, BigDecimal number, String source)
 
     private static void collect(Expression expression, List<Leaf> leaves) {
         if (expression instanceof Expression.Symbol symbol) {
-            Unit unit = Units.printed(symbol.dimension());
-            BigDecimal number = NumberText.rounded(unit.fromSi(symbol.si()), WorkingText.VALUE_DIGITS);
-            leaves.add(new Leaf(symbol.name(), symbol.si(), unit, trimmed(number), symbol.source()));
+            leaves.add(new Leaf(symbol.name(), symbol.si(), Units.printed(symbol.dimension()), null, symbol.source()));
         } else if (expression instanceof Expression.Constant constant) {
             if (!constant.name().isEmpty()) {
                 double si = constant.unit().toSi(constant.number().doubleValue());
@@ -69,8 +68,12 @@ record Leaf(String name, double si, Unit unit, BigDecimal number, String source)
         return List.of();
     }
 
-    private static BigDecimal trimmed(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
+    /** The number of the stating line, in the printed unit, without trailing zeros. */
+    BigDecimal number(int digits) {
+        if (exact != null) {
+            return exact;
+        }
+        BigDecimal stripped = NumberText.rounded(unit.fromSi(si), digits).stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 }

@@ -19,10 +19,10 @@ record PrintedNumbers(int inputDigits, BigDecimal value) {
     private static final int MOST_DIGITS = 9;
     private static final int ALL_DIGITS = 17;
 
-    /** A line within this part of the last printed digit of a rounding tie is passed over. */
-    private static final BigDecimal TIE_MARGIN = new BigDecimal("1e-9");
+    /** A line must come nearer to the printed value than half its last digit, by a margin that no tie can cross. */
+    private static final double TIE_LIMIT = 0.5 - 1e-9;
 
-    private static final BigDecimal HALF = new BigDecimal("0.5");
+    private static final double[] POWERS_OF_TEN = {1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12};
 
     static PrintedNumbers of(Step step, Expression expression, int valueDigits) {
         Unit unit = Units.printed(step.dimension());
@@ -33,7 +33,7 @@ record PrintedNumbers(int inputDigits, BigDecimal value) {
             for (int places = decimals; places >= 0; places--) {
                 BigDecimal shown = exact.setScale(places, RoundingMode.HALF_EVEN);
                 for (int digits = FEWEST_DIGITS; digits <= most; digits++) {
-                    if (gives(line.evaluated(digits), shown)) {
+                    if (line.gives(digits, shown)) {
                         return new PrintedNumbers(digits, shown);
                     }
                 }
@@ -49,13 +49,23 @@ record PrintedNumbers(int inputDigits, BigDecimal value) {
         return rounded.signum() == 0 ? 3 : rounded.scale();
     }
 
-    private static boolean gives(BigDecimal line, BigDecimal shown) {
-        BigDecimal distance = line.subtract(shown).abs().movePointRight(shown.scale());
-        return distance.compareTo(HALF.subtract(TIE_MARGIN)) < 0;
-    }
-
     /** What the printed line evaluates to, remembered per count of digits. */
     private record Line(Expression expression, Unit unit, List<BigDecimal> known) {
+        boolean gives(int digits, BigDecimal shown) {
+            Approximation quick = Approximation.of(expression, digits).printed(unit);
+            double power = POWERS_OF_TEN[shown.scale()];
+            double distance = Math.abs(quick.value() - shown.doubleValue()) * power;
+            double unsure = (quick.error() + Math.ulp(shown.doubleValue())) * power * 1.01 + Math.ulp(distance);
+            if (distance + unsure < TIE_LIMIT) {
+                return true;
+            }
+            if (distance - unsure > TIE_LIMIT) {
+                return false;
+            }
+            BigDecimal exact = evaluated(digits).subtract(shown).abs().movePointRight(shown.scale());
+            return exact.compareTo(BigDecimal.valueOf(TIE_LIMIT)) < 0;
+        }
+
         BigDecimal evaluated(int digits) {
             while (known.size() <= digits - FEWEST_DIGITS) {
                 int next = known.size() + FEWEST_DIGITS;

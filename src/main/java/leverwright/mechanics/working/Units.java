@@ -8,25 +8,29 @@ import leverwright.mechanics.measure.Unit;
 
 /** The one unit in which workings print each kind: SI, but degrees for angles, so that lines are consistent. */
 final class Units {
+    /** Whole numbers up to here are exact as doubles. */
+    private static final double LARGEST_WHOLE = 0x1p53;
+
     private Units() {}
 
     static Unit printed(Dimension dimension) {
         return dimension == Dimension.ANGLE ? Unit.DEGREE : dimension.si();
     }
 
-    /** The shortest decimal in a unit that converts to the same double. */
+    /** The decimal with the fewest places in a unit that converts to the same double. */
     static BigDecimal shortest(double si, Unit unit) {
-        BigDecimal number = new BigDecimal(unit.fromSi(si));
-        for (int digits = 1; digits < 17; digits++) {
-            BigDecimal cut = number.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-            if (unit.toSi(cut.doubleValue()) == si) {
-                return plain(cut.stripTrailingZeros());
+        double number = unit.fromSi(si);
+        double power = 1;
+        for (int places = 0; places <= 15 && Math.abs(number * power) < LARGEST_WHOLE; places++) {
+            double whole = Math.rint(number * power);
+            if (unit.toSi(whole / power) == si) {
+                return BigDecimal.valueOf((long) whole, places);
             }
+            power *= 10;
         }
-        return plain(number.round(new MathContext(17, RoundingMode.HALF_EVEN)).stripTrailingZeros());
-    }
-
-    private static BigDecimal plain(BigDecimal number) {
-        return number.scale() < 0 ? number.setScale(0) : number;
+        BigDecimal all = new BigDecimal(number)
+                .round(new MathContext(17, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros();
+        return all.scale() < 0 ? all.setScale(0) : all;
     }
 }

@@ -82,7 +82,7 @@ public final class WorkingText {
         if (step.expression() != null) {
             for (Leaf leaf : Leaf.namedIn(step.expression())) {
                 if (stated.add(leaf.name())) {
-                    lines.add(given(leaf));
+                    lines.add(given(leaf, valueDigits));
                 }
             }
         }
@@ -122,13 +122,13 @@ public final class WorkingText {
         return unit == Unit.DEGREE ? unit.attach(number) : number;
     }
 
-    private static WorkingLine given(Leaf leaf) {
+    private static WorkingLine given(Leaf leaf, int valueDigits) {
         return new WorkingLine(
                 WorkingLine.Kind.GIVEN,
                 leaf.name(),
                 "",
                 "",
-                leaf.unit().attach(NumberText.print(leaf.number())),
+                leaf.unit().attach(NumberText.print(leaf.number(valueDigits))),
                 leaf.source());
     }
 
