@@ -41,15 +41,17 @@ public record FrictionRange(double least, double greatest) {
 
     /** What friction could still give, in both directions at both contacts, N: sliding or lifting begins below 0. */
     private static double[] spare(Reactions contacts, double frictionOfFirst, double frictionOfSecond) {
-        double first = frictionOfFirst * contacts.normal(0);
-        double second = frictionOfSecond * contacts.normal(1);
+        Hold one = contacts.first;
+        Hold two = contacts.second();
+        double first = frictionOfFirst * contacts.normal(one);
+        double second = frictionOfSecond * contacts.normal(two);
         return new double[] {
-            first - contacts.tangential(0),
-            first + contacts.tangential(0),
-            second - contacts.tangential(1),
-            second + contacts.tangential(1),
-            contacts.normal(0),
-            contacts.normal(1)
+            first - contacts.tangential(one),
+            first + contacts.tangential(one),
+            second - contacts.tangential(two),
+            second + contacts.tangential(two),
+            contacts.normal(one),
+            contacts.normal(two)
         };
     }
 }

@@ -1,10 +1,8 @@
 package leverwright.mechanics.equilibrium;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import leverwright.mechanics.load.Load;
-import leverwright.mechanics.load.LoadPoint;
 import leverwright.mechanics.numeric.Require;
 import leverwright.mechanics.numeric.Trigonometry;
 import leverwright.mechanics.posture.Configuration;
@@ -25,131 +23,41 @@ public final class LinkageSolver {
     public static final double STANDARD_GRAVITY = 9.80665;
 
     final Linkage linkage;
-    final Load[] loads;
-    final int[] loadLinks;
+    final Body[] bodies;
+    final LoadCell[] loads;
     final Reactions reactions;
     private final int size;
-    private final int[] parents;
-    private final int[] lasts;
     private final boolean chain;
-    // geometry of the links, m
-    private final double[] centreAlong;
-    private final double[] centreAcross;
-    private final double[] jointAlong;
-    private final double[] jointAcross;
-    // inputs
-    final double[] masses;
-    final double[] inertias;
-    final double[] sines;
-    final double[] cosines;
-    private final double[] velocities;
-    private final double[] accelerations;
     double originX;
     double originY;
-    private double gravityX;
-    private double gravityY = -STANDARD_GRAVITY;
+    double gravityX;
+    double gravityY = -STANDARD_GRAVITY;
     private double gravity = STANDARD_GRAVITY;
-    // where things lie, from the first link's start, m
-    final double[] startX;
-    final double[] startY;
-    final double[] centreX;
-    final double[] centreY;
-    final double[] loadX;
-    final double[] loadY;
-    private final double[] startAccelerationX;
-    private final double[] startAccelerationY;
-    // forces: weight with inertia at each mass centre and its couple; loads at their points
-    final double[] weightX;
-    final double[] weightY;
-    final double[] inertiaCouples;
-    final double[] loadForceX;
-    final double[] loadForceY;
-    // all forces on a link but the support's, with the moment about the link's start
-    private final double[] ownX;
-    private final double[] ownY;
-    private final double[] ownMoment;
-    // the same over a link and all that hangs on it, about the link's start
-    private final double[] beyondX;
-    private final double[] beyondY;
-    private final double[] beyondMoment;
-    // running sums over links 0 .. k − 1 and k .. size − 1, moments about the first link's start
-    private final double[] before;
-    private final double[] after;
-    // results: from the load's side and from the support's side
-    final double[] jointX;
-    final double[] jointY;
-    final double[] jointMoment;
-    final double[] otherX;
-    final double[] otherY;
-    final double[] otherMoment;
+    private final double[] sines;
+    private final double[] cosines;
+    /** How many bodies turn, and whether any did at the last solve. */
+    private int turning;
+
+    private boolean turned;
 
     private LinkageSolver(Linkage linkage, List<Load> loads, Support support) {
         this.linkage = linkage;
-        this.loads = loads.toArray(new Load[0]);
         size = linkage.size();
-        parents = new int[size];
-        lasts = new int[size];
-        centreAlong = new double[size];
-        centreAcross = new double[size];
-        jointAlong = new double[size];
-        jointAcross = new double[size];
-        masses = new double[size];
-        inertias = new double[size];
+        bodies = new Body[size];
         sines = new double[size];
         cosines = new double[size];
-        Arrays.fill(cosines, 1);
-        velocities = new double[size];
-        accelerations = new double[size];
-        startX = new double[size];
-        startY = new double[size];
-        centreX = new double[size];
-        centreY = new double[size];
-        startAccelerationX = new double[size];
-        startAccelerationY = new double[size];
-        weightX = new double[size];
-        weightY = new double[size];
-        inertiaCouples = new double[size];
-        ownX = new double[size];
-        ownY = new double[size];
-        ownMoment = new double[size];
-        beyondX = new double[size];
-        beyondY = new double[size];
-        beyondMoment = new double[size];
-        before = new double[3 * (size + 1)];
-        after = new double[3 * (size + 1)];
-        jointX = new double[size];
-        jointY = new double[size];
-        jointMoment = new double[size];
-        otherX = new double[size];
-        otherY = new double[size];
-        otherMoment = new double[size];
-        loadLinks = new int[this.loads.length];
-        loadX = new double[this.loads.length];
-        loadY = new double[this.loads.length];
-        loadForceX = new double[this.loads.length];
-        loadForceY = new double[this.loads.length];
-        chain = takeLinks();
-        for (int l = 0; l < this.loads.length; l++) {
-            loadLinks[l] = linkage.indexOf(this.loads[l].on());
-        }
         reactions = Reactions.of(support, linkage);
-    }
-
-    private boolean takeLinks() {
         boolean allLast = true;
         for (int k = 0; k < size; k++) {
-            Link link = linkage.link(k);
-            parents[k] = linkage.parent(k);
-            lasts[k] = linkage.lastOf(k);
-            allLast &= lasts[k] == size - 1;
-            centreAlong[k] = link.centre().along();
-            centreAcross[k] = link.centre().across();
-            jointAlong[k] = linkage.attachment(k).along();
-            jointAcross[k] = linkage.attachment(k).across();
-            masses[k] = link.mass();
-            inertias[k] = link.inertia();
+            bodies[k] = new Body(linkage, k, k == 0 ? null : bodies[linkage.parent(k)], reactions);
+            allLast &= bodies[k].last == size - 1;
         }
-        return allLast;
+        chain = allLast;
+        this.loads = new LoadCell[loads.size()];
+        for (int l = 0; l < this.loads.length; l++) {
+            this.loads[l] = new LoadCell(
+                    loads.get(l), bodies[linkage.indexOf(loads.get(l).on())]);
+        }
     }
 
     /**
@@ -198,13 +106,19 @@ public final class LinkageSolver {
     /** Sets the direction of a link, rad from forward, counter-clockwise positive. */
     public LinkageSolver direction(int link, double direction) {
         Trigonometry.sineAndCosine(Configuration.direction(direction, link), sines, cosines, link);
+        Body body = bodies[link];
+        body.sine = sines[link];
+        body.cosine = cosines[link];
         return this;
     }
 
     /** Sets how a link turns: angular velocity, rad/s, and angular acceleration, rad/s². */
     public LinkageSolver turning(int link, double velocity, double acceleration) {
-        velocities[link] = Configuration.angularVelocity(velocity, link);
-        accelerations[link] = Configuration.angularAcceleration(acceleration, link);
+        Body body = bodies[link];
+        turning -= body.velocity != 0 || body.acceleration != 0 ? 1 : 0;
+        body.velocity = Configuration.angularVelocity(velocity, link);
+        body.acceleration = Configuration.angularAcceleration(acceleration, link);
+        turning += velocity != 0 || acceleration != 0 ? 1 : 0;
         return this;
     }
 
@@ -227,7 +141,7 @@ public final class LinkageSolver {
 
     /** Sets the mass of a link, kg, both sides together. */
     public LinkageSolver mass(int link, double mass) {
-        masses[link] = mass >= 0 && mass <= Link.GREATEST_MASS
+        bodies[link].mass = mass >= 0 && mass <= Link.GREATEST_MASS
                 ? mass
                 : Require.within(mass, 0, Link.GREATEST_MASS, "mass of link " + link, "kg");
         return this;
@@ -235,7 +149,7 @@ public final class LinkageSolver {
 
     /** Sets the moment of inertia of a link about its mass centre, kg·m². */
     public LinkageSolver inertia(int link, double inertia) {
-        inertias[link] = Require.within(inertia, 0, Link.GREATEST_INERTIA, "inertia of a link", "kg m^2");
+        bodies[link].inertia = Require.within(inertia, 0, Link.GREATEST_INERTIA, "inertia of a link", "kg m^2");
         return this;
     }
 
@@ -246,10 +160,11 @@ public final class LinkageSolver {
      * @throws IllegalArgumentException if it acts on a link that does not exist
      */
     public LinkageSolver load(int index, Load load) {
-        if (!load.on().equals(loads[index].on())) {
-            loadLinks[index] = linkage.indexOf(load.on());
+        LoadCell cell = loads[index];
+        if (!load.on().equals(cell.load.on())) {
+            cell.body = bodies[linkage.indexOf(load.on())];
         }
-        loads[index] = load;
+        cell.load = load;
         return this;
     }
 
@@ -271,192 +186,148 @@ public final class LinkageSolver {
      */
     public LinkageSolver solve() {
         place();
-        if (moving()) {
-            addInertia();
+        if (turning > 0 || turned) {
+            for (Body body : bodies) {
+                body.weighMoving(gravityX, gravityY);
+            }
+            turned = turning > 0;
         }
-        for (int l = 0; l < loads.length; l++) {
-            addLoad(l);
+        for (LoadCell cell : loads) {
+            cell.apply(originX, originY, gravityX, gravityY, gravity);
         }
         sumBeyond();
-        reactions.solve(this, beyondX[0], beyondY[0], beyondMoment[0]);
-        sumBefore();
+        Body first = bodies[0];
+        reactions.solve(bodies, originY, first.beyondX, first.beyondY, first.beyondMoment);
         if (!chain) {
             sumAfter();
         }
-        for (int k = 1; k < size; k++) {
-            cut(k);
-        }
+        sumOthers();
         return this;
     }
 
-    private boolean moving() {
-        boolean moving = false;
-        for (int k = 0; k < size; k++) {
-            moving |= velocities[k] != 0 | accelerations[k] != 0;
-        }
-        return moving;
-    }
-
+    /** From the first body to the last: where each starts, and its weight. */
     private void place() {
-        for (int k = 0; k < size; k++) {
-            double sine = sines[k];
-            double cosine = cosines[k];
-            int parent = parents[k];
-            if (parent >= 0) {
-                startX[k] = startX[parent] + (jointAlong[k] * cosines[parent] - jointAcross[k] * sines[parent]);
-                startY[k] = startY[parent] + (jointAlong[k] * sines[parent] + jointAcross[k] * cosines[parent]);
+        Body before = bodies[0];
+        before.weigh(gravityX, gravityY);
+        double x = 0;
+        double y = 0;
+        double sine = before.sine;
+        double cosine = before.cosine;
+        for (int k = 1; k < size; k++) {
+            Body body = bodies[k];
+            Body on = body.parent;
+            if (on != before && on != null) {
+                x = on.startX;
+                y = on.startY;
+                sine = on.sine;
+                cosine = on.cosine;
             }
-            double x = centreAlong[k] * cosine - centreAcross[k] * sine;
-            double y = centreAlong[k] * sine + centreAcross[k] * cosine;
-            centreX[k] = startX[k] + x;
-            centreY[k] = startY[k] + y;
-            double forceX = masses[k] * gravityX;
-            double forceY = masses[k] * gravityY;
-            weightX[k] = forceX;
-            weightY[k] = forceY;
-            inertiaCouples[k] = 0;
-            ownX[k] = forceX;
-            ownY[k] = forceY;
-            ownMoment[k] = x * forceY - y * forceX;
-            startAccelerationX[k] = 0;
-            startAccelerationY[k] = 0;
+            x += body.jointAlong * cosine - body.jointAcross * sine;
+            y += body.jointAlong * sine + body.jointAcross * cosine;
+            body.startX = x;
+            body.startY = y;
+            body.weigh(gravityX, gravityY);
+            sine = body.sine;
+            cosine = body.cosine;
+            before = body;
         }
     }
 
-    private void addInertia() {
-        for (int k = 0; k < size; k++) {
-            int parent = parents[k];
-            if (parent >= 0) {
-                startAccelerationX[k] = startAccelerationX[parent]
-                        + turnX(parent, startX[k] - startX[parent], startY[k] - startY[parent]);
-                startAccelerationY[k] = startAccelerationY[parent]
-                        + turnY(parent, startX[k] - startX[parent], startY[k] - startY[parent]);
-            }
-            double x = centreX[k] - startX[k];
-            double y = centreY[k] - startY[k];
-            double forceX = masses[k] * (gravityX - (startAccelerationX[k] + turnX(k, x, y)));
-            double forceY = masses[k] * (gravityY - (startAccelerationY[k] + turnY(k, x, y)));
-            weightX[k] = forceX;
-            weightY[k] = forceY;
-            inertiaCouples[k] = -inertias[k] * accelerations[k];
-            ownX[k] = forceX;
-            ownY[k] = forceY;
-            ownMoment[k] = x * forceY - y * forceX + inertiaCouples[k];
-        }
-    }
-
-    /** Forward acceleration of a point at (x, y) from the start of link k, relative to that start: α × r − ω²·r. */
-    private double turnX(int k, double x, double y) {
-        return -accelerations[k] * y - velocities[k] * velocities[k] * x;
-    }
-
-    private double turnY(int k, double x, double y) {
-        return accelerations[k] * x - velocities[k] * velocities[k] * y;
-    }
-
-    private void addLoad(int l) {
-        Load load = loads[l];
-        int k = loadLinks[l];
-        double along = load.at().along();
-        double across = load.at().across();
-        double x = along * cosines[k] - across * sines[k];
-        double y = along * sines[k] + across * cosines[k];
-        loadX[l] = startX[k] + x;
-        loadY[l] = startY[k] + y;
-        LoadPoint point = new LoadPoint(
-                originX + loadX[l],
-                originY + loadY[l],
-                cosines[k],
-                sines[k],
-                startAccelerationX[k] + turnX(k, x, y),
-                startAccelerationY[k] + turnY(k, x, y),
-                gravityX,
-                gravityY,
-                gravity);
-        double forceX = load.forceX(point);
-        double forceY = load.forceY(point);
-        loadForceX[l] = forceX;
-        loadForceY[l] = forceY;
-        ownX[k] += forceX;
-        ownY[k] += forceY;
-        ownMoment[k] += x * forceY - y * forceX + load.couple();
-    }
-
-    /** From the last link to the first: what acts beyond each joint, moments carried from joint to joint. */
+    /** From the last body to the first: what acts beyond each joint, moments carried from joint to joint. */
     private void sumBeyond() {
-        System.arraycopy(ownX, 0, beyondX, 0, size);
-        System.arraycopy(ownY, 0, beyondY, 0, size);
-        System.arraycopy(ownMoment, 0, beyondMoment, 0, size);
-        for (int k = size - 1; k > 0; k--) {
-            int parent = parents[k];
-            double x = startX[k] - startX[parent];
-            double y = startY[k] - startY[parent];
-            beyondX[parent] += beyondX[k];
-            beyondY[parent] += beyondY[k];
-            beyondMoment[parent] += beyondMoment[k] + (x * beyondY[k] - y * beyondX[k]);
-        }
-    }
-
-    private void sumBefore() {
         double x = 0;
         double y = 0;
         double moment = 0;
-        for (int k = 0; k < size; k++) {
-            x += ownX[k];
-            y += ownY[k];
-            moment += ownMoment[k] + (startX[k] * ownY[k] - startY[k] * ownX[k]);
-            before[3 * k + 3] = x;
-            before[3 * k + 4] = y;
-            before[3 * k + 5] = moment;
+        double carried = 0;
+        for (int k = size - 1; k >= 0; k--) {
+            Body body = bodies[k];
+            x += body.ownX;
+            y += body.ownY;
+            moment += body.ownMoment + carried;
+            if (!chain) {
+                x += body.branchX;
+                y += body.branchY;
+                moment += body.branchMoment;
+                body.branchX = 0;
+                body.branchY = 0;
+                body.branchMoment = 0;
+            }
+            body.beyondX = x;
+            body.beyondY = y;
+            body.beyondMoment = moment;
+            Body on = body.parent;
+            if (on != null) {
+                carried = (body.startX - on.startX) * y - (body.startY - on.startY) * x;
+                if (on.index != k - 1) {
+                    on.branchX += x;
+                    on.branchY += y;
+                    on.branchMoment += moment + carried;
+                    x = 0;
+                    y = 0;
+                    moment = 0;
+                    carried = 0;
+                }
+            }
         }
     }
 
+    /** In a tree: sums over each body and all after it in order, moments about the first body's start. */
     private void sumAfter() {
         double x = 0;
         double y = 0;
         double moment = 0;
         for (int k = size - 1; k >= 0; k--) {
-            x += ownX[k];
-            y += ownY[k];
-            moment += ownMoment[k] + (startX[k] * ownY[k] - startY[k] * ownX[k]);
-            after[3 * k] = x;
-            after[3 * k + 1] = y;
-            after[3 * k + 2] = moment;
+            Body body = bodies[k];
+            x += body.ownX;
+            y += body.ownY;
+            moment += body.ownMoment + (body.startX * body.ownY - body.startY * body.ownX);
+            body.afterX = x;
+            body.afterY = y;
+            body.afterMoment = moment;
         }
     }
 
-    private void cut(int k) {
-        int end = lasts[k];
-        double farX = beyondX[k];
-        double farY = beyondY[k];
-        double farMoment = beyondMoment[k];
-        double nearX = before[3 * k] + after[3 * end + 3];
-        double nearY = before[3 * k + 1] + after[3 * end + 4];
-        double nearMoment = before[3 * k + 2] + after[3 * end + 5];
-        boolean heldBeyond = false;
-        for (int r = 0; r < reactions.count; r++) {
-            double x = reactions.forceX[r];
-            double y = reactions.forceY[r];
-            if (reactions.links[r] >= k && reactions.links[r] <= end) {
-                heldBeyond = true;
-                farX += x;
-                farY += y;
-                farMoment +=
-                        (reactions.atX[r] - startX[k]) * y - (reactions.atY[r] - startY[k]) * x + reactions.couples[r];
-            } else {
-                nearX += x;
-                nearY += y;
-                nearMoment += reactions.atX[r] * y - reactions.atY[r] * x + reactions.couples[r];
+    /** From the first body to the last: what acts on all others, summed about the first body's start and moved to the joint. */
+    private void sumOthers() {
+        double x = 0;
+        double y = 0;
+        double moment = 0;
+        Hold held = reactions.first;
+        Hold second = reactions.second;
+        for (int k = 0; k < size; k++) {
+            Body body = bodies[k];
+            double otherX = x;
+            double otherY = y;
+            double otherMoment = moment;
+            if (body.last < size - 1) {
+                Body after = bodies[body.last + 1];
+                otherX += after.afterX;
+                otherY += after.afterY;
+                otherMoment += after.afterMoment;
             }
+            if (body.heldBeyond) {
+                body.holdBeyond(held);
+            } else {
+                otherX += held.forceX;
+                otherY += held.forceY;
+                otherMoment += held.moment;
+            }
+            if (second != null) {
+                if (body.secondHeldBeyond) {
+                    body.holdBeyond(second);
+                } else {
+                    otherX += second.forceX;
+                    otherY += second.forceY;
+                    otherMoment += second.moment;
+                }
+            }
+            body.otherX = otherX;
+            body.otherY = otherY;
+            body.otherMoment = otherMoment - (body.startX * otherY - body.startY * otherX);
+            x += body.ownX;
+            y += body.ownY;
+            moment += body.ownMoment + (body.startX * body.ownY - body.startY * body.ownX);
         }
-        nearMoment -= startX[k] * nearY - startY[k] * nearX;
-        boolean near = heldBeyond && reactions.count == 1;
-        jointX[k] = near ? nearX : -farX;
-        jointY[k] = near ? nearY : -farY;
-        jointMoment[k] = near ? nearMoment : -farMoment;
-        otherX[k] = near ? -farX : nearX;
-        otherY[k] = near ? -farY : nearY;
-        otherMoment[k] = near ? -farMoment : nearMoment;
     }
 
     /** Returns the linkage. */
@@ -466,72 +337,78 @@ public final class LinkageSolver {
 
     /** Returns the forward force that the parent of link {@code joint} exerts on it, N, from the load's side. */
     public double forceX(int joint) {
-        return jointX[joint];
+        Body body = bodies[joint];
+        return body.loadedBefore ? body.otherX : -body.beyondX;
     }
 
     /** Returns the upward force that the parent of link {@code joint} exerts on it, N, from the load's side. */
     public double forceY(int joint) {
-        return jointY[joint];
+        Body body = bodies[joint];
+        return body.loadedBefore ? body.otherY : -body.beyondY;
     }
 
     /** Returns the moment that the parent of link {@code joint} exerts on it, N·m, from the load's side. */
     public double moment(int joint) {
-        return jointMoment[joint];
+        Body body = bodies[joint];
+        return body.loadedBefore ? body.otherMoment : -body.beyondMoment;
     }
 
-    /** Returns the same forward force found from the other side of the cut, where the support is. */
+    /** Returns the same forward force found from the other side of the cut, where the support is, N. */
     public double supportSideForceX(int joint) {
-        return otherX[joint];
+        Body body = bodies[joint];
+        return body.loadedBefore ? -body.beyondX : body.otherX;
     }
 
-    /** Returns the same upward force found from the other side of the cut, where the support is. */
+    /** Returns the same upward force found from the other side of the cut, where the support is, N. */
     public double supportSideForceY(int joint) {
-        return otherY[joint];
+        Body body = bodies[joint];
+        return body.loadedBefore ? -body.beyondY : body.otherY;
     }
 
-    /** Returns the same moment found from the other side of the cut, where the support is. */
+    /** Returns the same moment found from the other side of the cut, where the support is, N·m. */
     public double supportSideMoment(int joint) {
-        return otherMoment[joint];
+        Body body = bodies[joint];
+        return body.loadedBefore ? -body.beyondMoment : body.otherMoment;
     }
 
     /** Returns where a link starts, forward, world, m. */
     public double startX(int link) {
-        return originX + startX[link];
+        return originX + bodies[link].startX;
     }
 
     /** Returns where a link starts, upward, world, m. */
     public double startY(int link) {
-        return originY + startY[link];
+        return originY + bodies[link].startY;
     }
 
     /** Returns where the mass centre of a link lies, forward, world, m. */
     public double centreX(int link) {
-        return originX + centreX[link];
+        return originX + bodies[link].centreX();
     }
 
     /** Returns where the mass centre of a link lies, upward, world, m. */
     public double centreY(int link) {
-        return originY + centreY[link];
+        return originY + bodies[link].centreY();
     }
 
     /** Returns how many points hold the linkage: 2 for two contacts, else 1. */
     public int reactionCount() {
-        return reactions.count;
+        return reactions.all().size();
     }
 
     /** Returns the forward force of the support (0, or 1 for the second contact), N. */
     public double reactionX(int support) {
-        return reactions.forceX[support];
+        return reactions.all().get(support).forceX;
     }
 
     /** Returns the upward force of the support (0, or 1 for the second contact), N. */
     public double reactionY(int support) {
-        return reactions.forceY[support];
+        return reactions.all().get(support).forceY;
     }
 
     /** Returns the couple of a fixed support, N·m; for a ground that would have to pull, the couple that would close. */
     public double reactionCouple() {
-        return reactions.couples[0];
+        return reactions.first.couple;
     }
 
     /** Tells whether ground pushes; false when it would have to pull, and for other supports. */
@@ -541,7 +418,7 @@ public final class LinkageSolver {
 
     /** Returns where the ground's force acts, x in the world, m; NaN when {@link #groundPushes} is false. */
     public double centreOfPressure() {
-        return reactions.pushes ? originX + reactions.atX[0] : Double.NaN;
+        return reactions.pushes ? originX + reactions.first.atX : Double.NaN;
     }
 
     /**

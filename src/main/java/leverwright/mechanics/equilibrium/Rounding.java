@@ -7,25 +7,23 @@ final class Rounding {
     static double scale(LinkageSolver solver) {
         double largest = 0;
         for (int k = 1; k < solver.linkage.size(); k++) {
-            largest = Math.max(largest, scaleAt(solver, solver.startX[k], solver.startY[k]));
+            largest = Math.max(largest, scaleAt(solver, solver.bodies[k].startX, solver.bodies[k].startY));
         }
         return largest;
     }
 
     private static double scaleAt(LinkageSolver solver, double x, double y) {
         double sum = 0;
-        for (int k = 0; k < solver.linkage.size(); k++) {
-            sum += Math.abs((solver.centreX[k] - x) * solver.weightY[k] - (solver.centreY[k] - y) * solver.weightX[k])
-                    + Math.abs(solver.inertiaCouples[k]);
+        for (Body body : solver.bodies) {
+            sum += Math.abs((body.centreX() - x) * body.weightY(solver.gravityY)
+                            - (body.centreY() - y) * body.weightX(solver.gravityX))
+                    + Math.abs(body.inertiaCouple());
         }
-        for (int l = 0; l < solver.loads.length; l++) {
-            sum += Math.abs((solver.loadX[l] - x) * solver.loadForceY[l] - (solver.loadY[l] - y) * solver.loadForceX[l])
-                    + Math.abs(solver.loads[l].couple());
+        for (LoadCell cell : solver.loads) {
+            sum += Math.abs((cell.x - x) * cell.forceY - (cell.y - y) * cell.forceX) + Math.abs(cell.load.couple());
         }
-        Reactions held = solver.reactions;
-        for (int r = 0; r < held.count; r++) {
-            sum += Math.abs((held.atX[r] - x) * held.forceY[r] - (held.atY[r] - y) * held.forceX[r])
-                    + Math.abs(held.couples[r]);
+        for (Hold hold : solver.reactions.all()) {
+            sum += Math.abs((hold.atX - x) * hold.forceY - (hold.atY - y) * hold.forceX) + Math.abs(hold.couple);
         }
         return sum;
     }
@@ -33,7 +31,7 @@ final class Rounding {
     static double closure(LinkageSolver solver) {
         double largest = 0;
         for (int k = 1; k < solver.linkage.size(); k++) {
-            largest = Math.max(largest, Math.abs(solver.jointMoment[k] - solver.otherMoment[k]));
+            largest = Math.max(largest, Math.abs(solver.moment(k) - solver.supportSideMoment(k)));
         }
         double scale = scale(solver);
         return scale > 0 ? largest / scale : 0;

@@ -51,29 +51,28 @@ final class Solutions {
                     "weight",
                     solver.linkage.link(k).name(),
                     new Vector(solver.centreX(k), solver.centreY(k)),
-                    new Vector(solver.weightX[k], solver.weightY[k]),
-                    solver.inertiaCouples[k]));
+                    new Vector(solver.bodies[k].weightX(solver.gravityX), solver.bodies[k].weightY(solver.gravityY)),
+                    solver.bodies[k].inertiaCouple()));
         }
-        for (int l = 0; l < solver.loads.length; l++) {
+        for (LoadCell cell : solver.loads) {
             forces.add(new AppliedForce(
-                    solver.loads[l].kind(),
-                    solver.loads[l].on(),
-                    new Vector(solver.originX + solver.loadX[l], solver.originY + solver.loadY[l]),
-                    new Vector(solver.loadForceX[l], solver.loadForceY[l]),
-                    solver.loads[l].couple()));
+                    cell.load.kind(),
+                    cell.load.on(),
+                    new Vector(solver.originX + cell.x, solver.originY + cell.y),
+                    new Vector(cell.forceX, cell.forceY),
+                    cell.load.couple()));
         }
         return forces;
     }
 
     private static List<Reaction> reactions(LinkageSolver solver) {
-        Reactions held = solver.reactions;
         List<Reaction> reactions = new ArrayList<>();
-        for (int r = 0; r < held.count; r++) {
+        for (Hold hold : solver.reactions.all()) {
             reactions.add(new Reaction(
-                    solver.linkage.link(held.links[r]).name(),
-                    new Vector(solver.originX + held.atX[r], solver.originY + held.atY[r]),
-                    new Vector(held.forceX[r], held.forceY[r]),
-                    held.couples[r]));
+                    solver.linkage.link(hold.link).name(),
+                    new Vector(solver.originX + hold.atX, solver.originY + hold.atY),
+                    new Vector(hold.forceX, hold.forceY),
+                    hold.couple));
         }
         return reactions;
     }
@@ -83,9 +82,9 @@ final class Solutions {
             return OptionalDouble.empty();
         }
         double needed = 0;
-        for (int r = 0; r < held.count; r++) {
-            double ratio = Math.abs(held.tangential(r)) / held.normal(r);
-            if (!(held.normal(r) > 0) || !(ratio < Double.MAX_VALUE)) {
+        for (Hold hold : held.all()) {
+            double ratio = Math.abs(held.tangential(hold)) / held.normal(hold);
+            if (!(held.normal(hold) > 0) || !(ratio < Double.MAX_VALUE)) {
                 return OptionalDouble.empty();
             }
             needed = Math.max(needed, ratio);
@@ -97,16 +96,16 @@ final class Solutions {
         double mass = 0;
         double x = 0;
         double y = 0;
-        for (int k = 0; k < solver.linkage.size(); k++) {
-            mass += solver.masses[k];
-            x += solver.masses[k] * solver.centreX[k];
-            y += solver.masses[k] * solver.centreY[k];
+        for (Body body : solver.bodies) {
+            mass += body.mass;
+            x += body.mass * body.centreX();
+            y += body.mass * body.centreY();
         }
-        for (int l = 0; withLoads && l < solver.loads.length; l++) {
-            double attached = solver.loads[l].attachedMass();
+        for (LoadCell cell : solver.loads) {
+            double attached = withLoads ? cell.load.attachedMass() : 0;
             mass += attached;
-            x += attached * solver.loadX[l];
-            y += attached * solver.loadY[l];
+            x += attached * cell.x;
+            y += attached * cell.y;
         }
         return mass > 0
                 ? Optional.of(new Vector(solver.originX + x / mass, solver.originY + y / mass))

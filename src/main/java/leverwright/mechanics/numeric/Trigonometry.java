@@ -20,14 +20,20 @@ public final class Trigonometry {
     /** 1.5·2⁵²: adding it rounds to the nearest whole number, ties to even, and leaves that number in the low bits. */
     private static final double ROUNDER = 6755399441055744.0;
 
-    // π/2 = FIRST + SECOND + SECOND_REST = FIRST + SECOND + THIRD + THIRD_REST; FIRST to THIRD have 33 bits each.
+    // π/2 = FIRST + SECOND + THIRD + THIRD_REST; FIRST to THIRD have 33 bits each.
     private static final double FIRST = 0x1.921fb544p+0;
     private static final double SECOND = 0x1.0b4611a6p-34;
-    private static final double SECOND_REST = 0x1.3198a2e037073p-69;
     private static final double THIRD = 0x1.3198a2ep-69;
     private static final double THIRD_REST = 0x1.b839a252049c1p-104;
-    /** Up to this multiple of π/2 the shorter split suffices: q·2⁻¹²³ stays far below an ulp of the smallest rest. */
-    private static final double SHORT_SPLIT = 32;
+    /** π/2 − FIRST. */
+    private static final double FIRST_REST = 0x1.0b4611a626331p-34;
+    /**
+     * Angles up to this size, rad, whose rest is at least {@link #SMALL_REST} take the short split: its error, at most
+     * 32·2⁻⁸⁷, then is below 2⁻¹² ulp of the rest.
+     */
+    private static final double SHORT_RANGE = 48;
+
+    private static final double SMALL_REST = 0x1.0p-16;
 
     private static final double S1 = -1.66666666666666324348e-01;
     private static final double S2 = 8.33333333332248946124e-03;
@@ -76,6 +82,21 @@ public final class Trigonometry {
     }
 
     private static void sineAndCosine(double angle, double[] sines, double[] cosines, int sineAt, int cosineAt) {
+        double shifted = angle * TWO_OVER_PI + ROUNDER;
+        double q = shifted - ROUNDER;
+        double most = angle - q * FIRST; // exact within the range of the short split
+        double part = q * FIRST_REST;
+        double x = most - part;
+        double tail = (most - x) - part;
+        if (!(Math.abs(x) >= SMALL_REST && Math.abs(angle) <= SHORT_RANGE)) {
+            carefully(angle, sines, cosines, sineAt, cosineAt);
+            return;
+        }
+        finish(x, tail, Double.doubleToRawLongBits(shifted), sines, cosines, sineAt, cosineAt);
+    }
+
+    /** Carries π/2 with more digits: for large angles and next to multiples of π/2. */
+    private static void carefully(double angle, double[] sines, double[] cosines, int sineAt, int cosineAt) {
         if (!(Math.abs(angle) <= OWN_RANGE)) {
             sines[sineAt] = StrictMath.sin(angle);
             cosines[cosineAt] = StrictMath.cos(angle);
@@ -83,45 +104,36 @@ public final class Trigonometry {
         }
         double shifted = angle * TWO_OVER_PI + ROUNDER;
         double q = shifted - ROUNDER;
-        long quadrant = Double.doubleToRawLongBits(shifted);
         double most = angle - q * FIRST; // exact
-        double part = q * SECOND; // exact
-        double high = most - part;
+        double second = q * SECOND; // exact
+        double high = most - second;
         double turn = high - most;
-        double rest = (most - (high - turn)) - (part + turn); // high + rest = most − part exactly
-        double last;
-        if (Math.abs(q) <= SHORT_SPLIT) {
-            last = q * SECOND_REST - rest;
-        } else {
-            double third = q * THIRD; // exact
-            double higher = high - third;
-            double back = higher - high;
-            double rest2 = (high - (higher - back)) - (third + back);
-            high = higher;
-            last = (q * THIRD_REST - rest2) - rest;
-        }
-        double x = high - last;
-        double tail = (high - x) - last;
-        long sine = Double.doubleToRawLongBits(kernelSine(x, tail));
-        long cosine = Double.doubleToRawLongBits(kernelCosine(x, tail));
+        double rest = (most - (high - turn)) - (second + turn); // high + rest = most − second exactly
+        double third = q * THIRD; // exact
+        double higher = high - third;
+        double back = higher - high;
+        double rest2 = (high - (higher - back)) - (third + back);
+        double last = (q * THIRD_REST - rest2) - rest;
+        double x = higher - last;
+        double tail = (higher - x) - last;
+        finish(x, tail, Double.doubleToRawLongBits(shifted), sines, cosines, sineAt, cosineAt);
+    }
+
+    /** Writes sine and cosine of quadrant·π/2 + x + tail. */
+    private static void finish(
+            double x, double tail, long quadrant, double[] sines, double[] cosines, int sineAt, int cosineAt) {
+        double z = x * x;
+        double z2 = z * z;
+        double z4 = z2 * z2;
+        double half = 0.5 * z;
+        double w = 1.0 - half;
+        double odd = (S1 + z * S2) + z2 * (S3 + z * S4) + z4 * (S5 + z * S6);
+        double even = (C1 + z * C2) + z2 * (C3 + z * C4) + z4 * (C5 + z * C6);
+        long sine = Double.doubleToRawLongBits(x + (x * z * odd + tail * w));
+        long cosine = Double.doubleToRawLongBits(w + (((1.0 - w) - half) + (z2 * even - x * tail)));
         long swap = (sine ^ cosine) & -(quadrant & 1);
         sines[sineAt] = Double.longBitsToDouble(sine ^ swap ^ ((quadrant & 2) << 62));
         cosines[cosineAt] = Double.longBitsToDouble(cosine ^ swap ^ (((quadrant + 1) & 2) << 62));
-    }
-
-    private static double kernelSine(double x, double tail) {
-        double z = x * x;
-        double v = z * x;
-        double r = S2 + z * (S3 + z * (S4 + z * (S5 + z * S6)));
-        return x - ((z * (0.5 * tail - v * r) - tail) - v * S1);
-    }
-
-    private static double kernelCosine(double x, double tail) {
-        double z = x * x;
-        double r = z * (C1 + z * (C2 + z * (C3 + z * (C4 + z * (C5 + z * C6)))));
-        double half = 0.5 * z;
-        double w = 1.0 - half;
-        return w + (((1.0 - w) - half) + (z * r - x * tail));
     }
 
     /** Returns the tangent of an angle in rad. */

@@ -1,0 +1,163 @@
+package leverwright.mechanics.equilibrium;
+
+import leverwright.mechanics.posture.Link;
+import leverwright.mechanics.posture.Linkage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One link as a free body: its geometry and inputs, and what a solve finds for it. Places are from the first link's start, m;
+ * forces N, moments N·m.
+ */
+final class Body {
+    /** The body that this one starts on; null for the first. */
+    final @Nullable Body parent;
+    /** Index of this body. */
+    final int index;
+    /** Index of the last body that hangs on this one. */
+    final int last;
+    /** Whether the support, or the first of two contacts, is on this body or beyond. */
+    final boolean heldBeyond;
+    /** Whether the second of two contacts is on this body or beyond. */
+    final boolean secondHeldBeyond;
+    /** Whether the load's side of this body's joint is the one before it, because the support lies beyond. */
+    final boolean loadedBefore;
+
+    final double centreAlong;
+    final double centreAcross;
+    final double jointAlong;
+    final double jointAcross;
+
+    double mass;
+    double inertia;
+    double sine;
+    double cosine = 1;
+    double velocity;
+    double acceleration;
+
+    double startX;
+    double startY;
+    double startAccelerationX;
+    double startAccelerationY;
+    /** All that acts on this body but the support and its neighbours; moment about its start. */
+    double ownX;
+
+    double ownY;
+    double ownMoment;
+    /** All that acts on this body and on what hangs on it; moment about its start. */
+    double beyondX;
+
+    double beyondY;
+    double beyondMoment;
+    /** All that acts on the other bodies; moment about this body's start. */
+    double otherX;
+
+    double otherY;
+    double otherMoment;
+    /** What branches that do not follow in order bring to this body, gathered while summing. */
+    double branchX;
+
+    double branchY;
+    double branchMoment;
+    /** The own forces summed over this body and all after it; moment about the first body's start. */
+    double afterX;
+
+    double afterY;
+    double afterMoment;
+
+    Body(Linkage linkage, int index, @Nullable Body parent, Reactions reactions) {
+        Link link = linkage.link(index);
+        this.parent = parent;
+        this.index = index;
+        last = linkage.lastOf(index);
+        Hold second = reactions.second;
+        heldBeyond = reactions.first.link >= index && reactions.first.link <= last;
+        secondHeldBeyond = second != null && second.link >= index && second.link <= last;
+        loadedBefore = heldBeyond && second == null;
+        centreAlong = link.centre().along();
+        centreAcross = link.centre().across();
+        jointAlong = linkage.attachment(index).along();
+        jointAcross = linkage.attachment(index).across();
+        mass = link.mass();
+        inertia = link.inertia();
+    }
+
+    /** Forward distance of the mass centre from the start. */
+    double centreArmX() {
+        return centreAlong * cosine - centreAcross * sine;
+    }
+
+    /** Upward distance of the mass centre from the start. */
+    double centreArmY() {
+        return centreAlong * sine + centreAcross * cosine;
+    }
+
+    double centreX() {
+        return startX + centreArmX();
+    }
+
+    double centreY() {
+        return startY + centreArmY();
+    }
+
+    /** Forward part of m·(g − a) at the mass centre. */
+    double weightX(double gravityX) {
+        return mass * (gravityX - (startAccelerationX + turnX(centreArmX(), centreArmY())));
+    }
+
+    /** Upward part of m·(g − a) at the mass centre. */
+    double weightY(double gravityY) {
+        return mass * (gravityY - (startAccelerationY + turnY(centreArmX(), centreArmY())));
+    }
+
+    /** The couple −I·α. */
+    double inertiaCouple() {
+        return -inertia * acceleration;
+    }
+
+    /** Starts the own forces with the weight at rest. */
+    void weigh(double gravityX, double gravityY) {
+        double forceX = mass * gravityX;
+        double forceY = mass * gravityY;
+        ownX = forceX;
+        ownY = forceY;
+        ownMoment = centreArmX() * forceY - centreArmY() * forceX;
+    }
+
+    /** Starts the own forces with weight and inertia; call in order, when all are placed. */
+    void weighMoving(double gravityX, double gravityY) {
+        Body on = parent;
+        if (on != null) {
+            double x = startX - on.startX;
+            double y = startY - on.startY;
+            startAccelerationX = on.startAccelerationX + on.turnX(x, y);
+            startAccelerationY = on.startAccelerationY + on.turnY(x, y);
+        }
+        ownX = weightX(gravityX);
+        ownY = weightY(gravityY);
+        ownMoment = centreArmX() * ownY - centreArmY() * ownX + inertiaCouple();
+    }
+
+    /** Forward acceleration of a point at (x, y) from the start, relative to the start: α × r − ω²·r. */
+    double turnX(double x, double y) {
+        return -acceleration * y - velocity * velocity * x;
+    }
+
+    /** Upward acceleration of a point at (x, y) from the start, relative to the start: α × r − ω²·r. */
+    double turnY(double x, double y) {
+        return acceleration * x - velocity * velocity * y;
+    }
+
+    /** Adds a force at (x, y) from the start, and a couple. */
+    void add(double x, double y, double forceX, double forceY, double couple) {
+        ownX += forceX;
+        ownY += forceY;
+        ownMoment += x * forceY - y * forceX + couple;
+    }
+
+    /** Adds a force of the support to what acts beyond the joint. */
+    void holdBeyond(Hold hold) {
+        beyondX += hold.forceX;
+        beyondY += hold.forceY;
+        beyondMoment += (hold.atX - startX) * hold.forceY - (hold.atY - startY) * hold.forceX + hold.couple;
+    }
+}

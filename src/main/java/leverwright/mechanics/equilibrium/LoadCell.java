@@ -1,0 +1,43 @@
+package leverwright.mechanics.equilibrium;
+
+import leverwright.mechanics.load.Load;
+import leverwright.mechanics.load.LoadPoint;
+
+/** A load on its body, and what a solve finds for it: place from the first link's start, m, and force, N. */
+final class LoadCell {
+    Load load;
+    Body body;
+    double x;
+    double y;
+    double forceX;
+    double forceY;
+
+    LoadCell(Load load, Body body) {
+        this.load = load;
+        this.body = body;
+    }
+
+    /** Finds the force and adds it to its body; call when all bodies are placed. */
+    void apply(double originX, double originY, double gravityX, double gravityY, double gravity) {
+        Body on = body;
+        double along = load.at().along();
+        double across = load.at().across();
+        double armX = along * on.cosine - across * on.sine;
+        double armY = along * on.sine + across * on.cosine;
+        x = on.startX + armX;
+        y = on.startY + armY;
+        LoadPoint point = new LoadPoint(
+                originX + x,
+                originY + y,
+                on.cosine,
+                on.sine,
+                on.startAccelerationX + on.turnX(armX, armY),
+                on.startAccelerationY + on.turnY(armX, armY),
+                gravityX,
+                gravityY,
+                gravity);
+        forceX = load.forceX(point);
+        forceY = load.forceY(point);
+        on.add(armX, armY, forceX, forceY, load.couple());
+    }
+}
