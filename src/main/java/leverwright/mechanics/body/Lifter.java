@@ -207,6 +207,11 @@ public final class Lifter {
         return inputs.table();
     }
 
+    /** Returns every number about this lifter that was given with an error; defaults of the tables are not among them. */
+    public List<UncertainInput> uncertainInputs() {
+        return UncertainInput.of(inputs);
+    }
+
     /** Returns the segments and places made from all this. */
     public Body body() {
         return body;

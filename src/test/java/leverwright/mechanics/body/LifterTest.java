@@ -220,6 +220,30 @@ class LifterTest {
     }
 
     @Test
+    void errorsOfMeasuredNumbersAreListedAndCanBeMoved() {
+        Lifter lifter = lifter("Oda")
+                .of(FEMALE, cm(169).plusOrMinus(cm(1)), kg(62))
+                .thigh(cm(44.5).plusOrMinus(cm(0.5)))
+                .mass(Segment.SHANK, kg(3).plusOrMinus(kg(0.2)))
+                .centre(Segment.FOOT, cm(11).plusOrMinus(cm(1)))
+                .ankleFromHeel(cm(6).plusOrMinus(cm(1)));
+        List<UncertainInput> inputs = lifter.uncertainInputs();
+        assertEquals(
+                List.of(
+                        "stature",
+                        "length of the thigh",
+                        "mass of one shank",
+                        "mass centre of the foot",
+                        "ankle ahead of the heel"),
+                inputs.stream().map(UncertainInput::name).toList());
+        Lifter both = inputs.get(1).mover().move(inputs.get(0).mover().move(lifter, -1), 1);
+        assertEquals(1.68, both.stature().si(), EXACT);
+        assertEquals(0.45, both.body().segment(Segment.THIGH).length(), EXACT);
+        assertEquals(6, both.body().segment(Segment.SHANK).mass(), EXACT);
+        assertEquals(List.of(), ines().uncertainInputs());
+    }
+
+    @Test
     void absurdBodiesAreRefusedInOneMessage() {
         assertEquals(
                 "stature of Goliath is 25.0 m; allowed: 0.5 to 2.8 m; give the height without shoes",
