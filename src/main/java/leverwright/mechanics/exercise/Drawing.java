@@ -1,0 +1,210 @@
+package leverwright.mechanics.exercise;
+
+import java.util.ArrayList;
+import java.util.List;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Force;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.MeasureText;
+import leverwright.mechanics.measure.Measures;
+import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.Sketch;
+import leverwright.mechanics.working.Sketch.Point;
+
+/** Draws a held posture: segments, joints, loads, lines of action, load arms, the ground and its reaction. */
+final class Drawing {
+    private static final double UP = Measures.deg(90).si();
+    private static final double PLATE = 0.225;
+    private static final double SLEEVE = 0.025;
+    private static final double HEAD_ALONG = 0.12;
+    private static final double HEAD_ACROSS = 0.09;
+    private static final double ARC = 0.3;
+    private static final int STOPS = 33;
+    private static final int DIGITS = 3;
+
+    private final HeldPosture held;
+    private final Layout layout;
+
+    Drawing(HeldPosture held) {
+        this.held = held;
+        this.layout = held.layout();
+    }
+
+    Sketch sketch(List<Joint> loadArms) {
+        List<Sketch.Shape> shapes = new ArrayList<>();
+        ground(shapes);
+        bones(shapes);
+        joints(shapes);
+        lean(shapes);
+        for (Joint joint : loadArms) {
+            loadArm(shapes, joint);
+        }
+        loads(shapes);
+        reaction(shapes);
+        return new Sketch(title(), shapes, handles(), held.notes());
+    }
+
+    private String title() {
+        return held.performance() + ", " + held.standing().words() + ": torso leans "
+                + degrees(layout.lean(Segment.TRUNK)) + ", thigh " + degrees(layout.lean(Segment.THIGH)) + ", shank "
+                + degrees(layout.lean(Segment.SHANK));
+    }
+
+    private static String degrees(double radians) {
+        return MeasureText.print(Angle.of(radians), Unit.DEGREE, DIGITS);
+    }
+
+    private static String newtons(double force) {
+        return MeasureText.print(Force.of(force), Unit.NEWTON, DIGITS);
+    }
+
+    private Point at(Joint joint) {
+        return new Point(layout.jointX(joint), layout.jointY(joint));
+    }
+
+    private Point end(Segment segment) {
+        double length = layout.body().length(segment);
+        return new Point(layout.alongX(segment, length), layout.alongY(segment, length));
+    }
+
+    private void ground(List<Sketch.Shape> shapes) {
+        if (layout.support() == Layout.Support.FEET) {
+            shapes.add(new Sketch.GroundLine(new Point(-0.5, 0), new Point(0.9, 0)));
+        }
+    }
+
+    private void bones(List<Sketch.Shape> shapes) {
+        double foot = layout.body().length(Segment.FOOT);
+        Point heel = new Point(layout.startX(Segment.FOOT), layout.startY(Segment.FOOT));
+        Point toe =
+                new Point(heel.x() + foot * layout.cosine(Segment.FOOT), heel.y() - foot * layout.sine(Segment.FOOT));
+        shapes.add(new Sketch.Bone("sole", heel, toe));
+        shapes.add(new Sketch.Bone("heel", at(Joint.ANKLE), heel));
+        shapes.add(new Sketch.Bone("foot", at(Joint.ANKLE), toe));
+        shapes.add(new Sketch.Bone("shank", at(Joint.KNEE), at(Joint.ANKLE)));
+        shapes.add(new Sketch.Bone("thigh", at(Joint.HIP), at(Joint.KNEE)));
+        shapes.add(new Sketch.Bone("trunk", at(Joint.HIP), at(Joint.SHOULDER)));
+        double head = layout.body().body().headCentreAboveHip();
+        shapes.add(new Sketch.HeadOutline(
+                new Point(layout.alongX(Segment.TRUNK, head), layout.alongY(Segment.TRUNK, head)),
+                HEAD_ALONG,
+                HEAD_ACROSS,
+                UP - layout.lean(Segment.TRUNK)));
+        shapes.add(new Sketch.Bone("upper arm", at(Joint.SHOULDER), at(Joint.ELBOW)));
+        shapes.add(new Sketch.Bone("forearm", at(Joint.ELBOW), at(Joint.WRIST)));
+        shapes.add(new Sketch.Bone("hand", at(Joint.WRIST), end(Segment.HAND)));
+    }
+
+    private void joints(List<Sketch.Shape> shapes) {
+        for (Joint joint : Joint.values()) {
+            if (joint != Joint.NECK) {
+                shapes.add(new Sketch.JointMark(joint.words(), at(joint)));
+            }
+        }
+    }
+
+    private void lean(List<Sketch.Shape> shapes) {
+        double lean = layout.lean(Segment.TRUNK);
+        shapes.add(new Sketch.AngleArc(at(Joint.HIP), ARC, UP, UP - lean, degrees(lean)));
+    }
+
+    /** The line on which all forces beyond the joint act together, and its distance from the joint. */
+    private void loadArm(List<Sketch.Shape> shapes, Joint joint) {
+        Cut cut = held.cut(joint);
+        double arm = cut.loadArm();
+        double forceX = cut.otherX();
+        double forceY = cut.otherY() - cut.weight();
+        double size = Math.sqrt(forceX * forceX + forceY * forceY);
+        // The moment of a force F at r from the joint is r × F; with r square to F, r = arm·(−Fy, Fx)/F turns one way.
+        double side = -cut.direction() * arm / size;
+        Point from = at(joint);
+        Point to = new Point(from.x() - side * forceY, from.y() + side * forceX);
+        shapes.add(new Sketch.LineOfAction(to, new Point(forceX, forceY)));
+        String text = MeasureText.print(Length.of(arm), Unit.CENTIMETRE, DIGITS);
+        shapes.add(new Sketch.LoadArm(from, to, joint.words() + " " + text));
+    }
+
+    private void loads(List<Sketch.Shape> shapes) {
+        for (Load load : layout.loads()) {
+            Point at = new Point(load.x(), load.y());
+            if (load.isWeight()) {
+                shapes.add(new Sketch.Disc(load.name(), at, SLEEVE));
+                if (load.name().equals("bar")) {
+                    shapes.add(new Sketch.Disc("plate", at, PLATE));
+                }
+            }
+            double size = Math.sqrt(load.forceX() * load.forceX() + load.forceY() * load.forceY());
+            shapes.add(new Sketch.Arrow(
+                    at,
+                    new Point(load.forceX(), load.forceY()),
+                    load.name() + " " + newtons(size),
+                    Sketch.ForceKind.LOAD));
+        }
+    }
+
+    private void reaction(List<Sketch.Shape> shapes) {
+        if (layout.support() == Layout.Support.FEET) {
+            double up = HandGround.reactionSi(layout);
+            shapes.add(new Sketch.Arrow(
+                    new Point(held.pressureSi(), 0),
+                    new Point(0, up),
+                    "ground " + newtons(up),
+                    Sketch.ForceKind.REACTION));
+        }
+    }
+
+    /** A point of the figure that a knob moves. */
+    private enum Moved {
+        SHOULDER,
+        KNEE,
+        HIP,
+        BAR
+    }
+
+    private List<Sketch.Handle> handles() {
+        List<Sketch.Handle> handles = new ArrayList<>();
+        handle(handles, Knobs.TORSO_LEAN, Moved.SHOULDER);
+        handle(handles, Knobs.SHANK_LEAN, Moved.KNEE);
+        handle(handles, Knobs.THIGH_ABOVE_LEVEL, Moved.HIP);
+        if (held.performance().exercise().settings().has(Knobs.BAR_AHEAD)
+                && held.performance().exercise().isSet(Knobs.BAR_AHEAD)) {
+            handle(handles, Knobs.BAR_AHEAD, Moved.BAR);
+        }
+        return handles;
+    }
+
+    private static Point where(Layout layout, Moved what) {
+        return switch (what) {
+            case SHOULDER -> new Point(layout.jointX(Joint.SHOULDER), layout.jointY(Joint.SHOULDER));
+            case KNEE -> new Point(layout.jointX(Joint.KNEE), layout.jointY(Joint.KNEE));
+            case HIP -> new Point(layout.jointX(Joint.HIP), layout.jointY(Joint.HIP));
+            case BAR -> new Point(layout.gripX(), layout.gripY());
+        };
+    }
+
+    private void handle(List<Sketch.Handle> handles, Knob<?> knob, Moved what) {
+        Performance performance = held.performance();
+        if (!performance.exercise().settings().has(knob)
+                || !performance.exercise().decides(knob)) {
+            return;
+        }
+        double least = knob.least().si();
+        double most = knob.most().si();
+        List<Sketch.Stop> stops = new ArrayList<>();
+        for (int k = 0; k < STOPS; k++) {
+            double setting = least + (most - least) * k / (STOPS - 1);
+            try {
+                HeldPosture there =
+                        performance.withSi(knob, Math.min(most, setting)).posture();
+                if (!there.standing().wouldFall()) {
+                    stops.add(new Sketch.Stop(setting, where(there.layout(), what)));
+                }
+            } catch (IllegalArgumentException impossible) {
+                continue;
+            }
+        }
+        handles.add(new Sketch.Handle(knob.name(), where(layout, what), stops));
+    }
+}

@@ -1,0 +1,141 @@
+package leverwright.mechanics.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Lifter;
+import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Measures;
+
+/**
+ * An exercise with its settings; an immutable value. Every change returns another exercise.
+ *
+ * <p>An exercise says which angle follows when which are set ({@link #follows}), which force components balance leaves free
+ * ({@link #freeComponents}) and which cautions belong to it.
+ *
+ * @param <E> the exercise itself, so that chained settings keep its own words
+ */
+public abstract class Exercise<E extends Exercise<E>> {
+    private final String name;
+    private final Settings settings;
+
+    Exercise(String name, Settings settings) {
+        this.name = name;
+        this.settings = settings;
+    }
+
+    /** Returns the same exercise with other settings. */
+    abstract E with(Settings other);
+
+    /**
+     * Returns where everything lies for a body: segments, loads, support, and what was found by balance.
+     *
+     * @throws ImpossibleSetting if no posture has these settings, such as a bar out of the arms' reach
+     */
+    abstract Layout arrange(Skeleton body);
+
+    /** Returns the angles that count as set, in this order, where too few were given; none where balance finds no angle. */
+    List<Knob<Angle>> preferredAngles() {
+        return List.of();
+    }
+
+    /**
+     * Returns this exercise with the segment that starts at a joint set level, for the tilt rule; empty where that lean
+     * follows or is not one that the rule is used with.
+     */
+    Optional<E> levelled(Joint joint) {
+        return switch (joint) {
+            case HIP, LOW_BACK ->
+                decides(Knobs.TORSO_LEAN) ? Optional.of(with(Knobs.TORSO_LEAN, Measures.deg(90))) : Optional.empty();
+            case KNEE ->
+                decides(Knobs.THIGH_ABOVE_LEVEL)
+                        ? Optional.of(with(Knobs.THIGH_ABOVE_LEVEL, Measures.deg(0)))
+                        : Optional.empty();
+            default -> Optional.empty();
+        };
+    }
+
+    /** Tells whether a knob decides the posture: not where its angle follows from balance. */
+    public boolean decides(Knob<?> knob) {
+        if (!settings.has(knob)) {
+            return false;
+        }
+        boolean isAngle = Stance.ANGLES.contains(knob) && !preferredAngles().isEmpty();
+        return !isAngle || Stance.decided(settings, preferredAngles()).contains(knob);
+    }
+
+    /** Returns in words which angle follows when which are set, and the rule where more than one posture would do. */
+    public abstract String follows();
+
+    /** Returns, each in words, the assumptions of this exercise's model. */
+    public abstract List<String> assumptions();
+
+    /** Returns, each in words with its default and why, the force components that balance leaves free; often none. */
+    public List<String> freeComponents() {
+        return List.of();
+    }
+
+    /** Returns the cautions that travel with every result of this exercise. */
+    public List<String> cautions() {
+        return List.of(Cautions.GENERAL);
+    }
+
+    /** Returns the name, such as "Romanian deadlift". */
+    public String name() {
+        return name;
+    }
+
+    /** Returns the knobs in the order in which they are listed. */
+    public List<Knob<?>> knobs() {
+        return settings.knobs();
+    }
+
+    Settings settings() {
+        return settings;
+    }
+
+    /**
+     * Returns this exercise with a knob set; the value may carry an error, which travels to every result.
+     *
+     * @throws IllegalArgumentException if the exercise has no such knob or the value lies outside its range
+     */
+    public <Q extends Measure<Q>> E with(Knob<Q> knob, Q value) {
+        return with(settings.with(knob, value));
+    }
+
+    /** Returns this exercise with a knob back at its default, as if nobody had set it. */
+    public E without(Knob<?> knob) {
+        return with(settings.without(knob));
+    }
+
+    /** Returns what a knob is set to, or its default. An angle that follows has no setting: ask the posture for it. */
+    public <Q extends Measure<Q>> Q get(Knob<Q> knob) {
+        return settings.get(knob);
+    }
+
+    /** Tells whether somebody set a knob. */
+    public boolean isSet(Knob<?> knob) {
+        return settings.given(knob);
+    }
+
+    /** Returns this exercise done by a lifter. */
+    public Performance by(Lifter lifter) {
+        return new Performance(this, lifter);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Exercise<?> that && name.equals(that.name) && settings.equals(that.settings);
+    }
+
+    @Override
+    public int hashCode() {
+        return settings.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

@@ -1,0 +1,208 @@
+package leverwright.mechanics.exercise;
+
+import java.util.ArrayList;
+import java.util.List;
+import leverwright.mechanics.measure.Force;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Mass;
+import leverwright.mechanics.measure.Moment;
+import leverwright.mechanics.working.Expression;
+import leverwright.mechanics.working.Step;
+import leverwright.mechanics.working.Working;
+
+/** The hand calculation of what a joint bears: weight beyond it, load arm, moment; and the check of what balance found. */
+final class HandMoments {
+    private final Layout layout;
+    private final Cut cut;
+    private final Hand hand;
+    private final String joint;
+
+    HandMoments(Layout layout, Cut cut) {
+        this(layout, cut, new Hand(layout));
+    }
+
+    HandMoments(Layout layout, Cut cut, Hand hand) {
+        this.layout = layout;
+        this.cut = cut;
+        this.hand = hand;
+        this.joint = Hand.name(cut.joint());
+    }
+
+    Hand hand() {
+        return hand;
+    }
+
+    /** Returns everything so far as a working with the check of balance. */
+    Working working(String title) {
+        return Working.of(title, hand.steps()).checked(checks());
+    }
+
+    /** The weight of all that lies beyond the joint. */
+    Expression.Symbol weight() {
+        Expression mass = hung().isEmpty() ? bodyMass() : hungMass().plus(bodyMass());
+        return hand.step("W_" + joint, mass.times(hand.gravity()), Force.of(cut.weight()), "both sides");
+    }
+
+    /** The arm of that weight about the joint, positive where it asks for the joint's positive action. */
+    Expression.Symbol arm() {
+        Expression.Symbol at = massX();
+        Expression.Symbol about = hand.x(cut.joint());
+        Expression formula = cut.direction() > 0 ? at.minus(about) : about.minus(at);
+        String meaning = "positive asks for " + cut.joint().positiveAction();
+        return hand.step("d_" + joint, formula, Length.of(cut.arm()), meaning);
+    }
+
+    /** The moment as it is reported. */
+    Expression.Symbol moment() {
+        Expression.Symbol weight = weight();
+        Expression.Symbol arm = arm();
+        List<Expression> terms = new ArrayList<>();
+        terms.add(weight.times(arm));
+        for (Load load : layout.loads()) {
+            if (cut.isBeyond(load) && !load.isWeight()) {
+                terms.add(otherMoment(load));
+            }
+        }
+        Expression sum = terms.size() == 1 ? terms.get(0) : Expression.sum(terms);
+        boolean halved = cut.divisor() == 2;
+        return hand.step(
+                "M_" + joint,
+                halved ? sum.dividedBy(Expression.exact("2")) : sum,
+                Moment.of(cut.reported()),
+                halved ? "per side: both sides carry alike" : "in total");
+    }
+
+    /** All forces beyond the joint taken together. */
+    Expression.Symbol load() {
+        Expression.Symbol weight = weight();
+        if (cut.onlyWeights()) {
+            return weight;
+        }
+        List<Expression> forward = new ArrayList<>();
+        List<Expression> up = new ArrayList<>();
+        for (Load load : layout.loads()) {
+            if (cut.isBeyond(load) && !load.isWeight()) {
+                forward.add(forward(load));
+                up.add(up(load));
+            }
+        }
+        up.add(weight.negated());
+        Expression size = Expression.squareRoot(
+                Expression.sum(forward).squared().plus(Expression.sum(up).squared()));
+        return hand.step("R_" + joint, size, Force.of(cut.load()), "size of all forces beyond the joint, both sides");
+    }
+
+    /** The arm of that load. */
+    Expression.Symbol loadArm() {
+        if (cut.onlyWeights()) {
+            return arm();
+        }
+        Expression.Symbol moment = moment();
+        Expression both = cut.divisor() == 2 ? Expression.exact("2").times(moment) : moment;
+        return hand.step("d_R_" + joint, both.dividedBy(load()), Length.of(cut.loadArm()), "arm of that load");
+    }
+
+    private Expression.Symbol otherMoment(Load load) {
+        Expression.Symbol fx = forward(load);
+        Expression.Symbol fy = up(load);
+        Expression across = hand.y(load).minus(hand.y(cut.joint())).times(fx);
+        Expression upward = hand.x(load).minus(hand.x(cut.joint())).times(fy);
+        Expression formula = cut.direction() > 0 ? across.minus(upward) : upward.minus(across);
+        return hand.step("M_" + load.symbol() + "_" + joint, formula, Moment.of(cut.momentFor(load)), "both sides");
+    }
+
+    private Expression.Symbol forward(Load load) {
+        return hand.input("Fx_" + load.symbol(), Force.of(load.forceX()), load.name() + ", forward; " + load.source());
+    }
+
+    private Expression.Symbol up(Load load) {
+        return hand.input("Fy_" + load.symbol(), Force.of(load.forceY()), load.name() + ", up; " + load.source());
+    }
+
+    private List<Load> hung() {
+        return layout.loads().stream()
+                .filter(load -> cut.isBeyond(load) && load.isWeight())
+                .toList();
+    }
+
+    private Expression hungMass() {
+        return Expression.sum(hung().stream().map(hand::mass).toList());
+    }
+
+    private Expression.Symbol bodyMass() {
+        List<Expression.Symbol> masses = cut.parts().stream().map(hand::mass).toList();
+        return hand.step(
+                "m_beyond_" + joint,
+                Expression.sum(masses),
+                Mass.of(cut.bodyMass()),
+                "the body beyond the " + cut.joint().words() + ", both sides");
+    }
+
+    private Expression.Symbol bodyX() {
+        Expression.Symbol mass = bodyMass();
+        List<Expression> terms = new ArrayList<>();
+        for (Part part : cut.parts()) {
+            terms.add(hand.mass(part).times(hand.x(part)));
+        }
+        return hand.step(
+                "x_beyond_" + joint, Expression.sum(terms).dividedBy(mass), Length.of(cut.bodyX()), "its mass centre");
+    }
+
+    private Expression.Symbol massX() {
+        if (hung().isEmpty()) {
+            return bodyX();
+        }
+        Expression.Symbol bodyX = bodyX();
+        List<Expression> terms = new ArrayList<>();
+        for (Load load : hung()) {
+            terms.add(hand.mass(load).times(hand.x(load)));
+        }
+        terms.add(bodyMass().times(bodyX));
+        return hand.step(
+                "x_W_" + joint,
+                Expression.sum(terms).dividedBy(hungMass().plus(bodyMass())),
+                Length.of(cut.massX()),
+                "where that weight acts");
+    }
+
+    /** Lines that confirm what balance found: the mass centre of lifter and load over the chosen pressure. */
+    List<Step> checks() {
+        Layout.Found found = layout.found();
+        if (found == null || !found.balanced()) {
+            return List.of();
+        }
+        int before = hand.steps().size();
+        Expression.Symbol pressure = hand.pressure();
+        List<Expression> masses = new ArrayList<>();
+        List<Expression> moments = new ArrayList<>();
+        double mass = 0;
+        double massX = 0;
+        for (Part part : layout.body().all()) {
+            masses.add(hand.mass(part));
+            moments.add(hand.mass(part).times(hand.x(part)));
+            mass += part.mass();
+            massX += part.mass() * cut.partX(part);
+        }
+        for (Load load : layout.loads()) {
+            masses.add(hand.mass(load));
+            moments.add(hand.mass(load).times(hand.x(load)));
+            mass += load.mass();
+            massX += load.mass() * load.x();
+        }
+        Expression.Symbol all = hand.step(
+                "x_all",
+                Expression.sum(moments).dividedBy(Expression.sum(masses)),
+                Length.of(massX / mass),
+                "mass centre of lifter and load");
+        hand.step(
+                "x_all_less_x_pressure",
+                all.minus(pressure),
+                Length.of(massX / mass - layout.pressureX()),
+                "vanishes when the pressure lies at the chosen place: this decided the lean of the "
+                        + found.segment().words());
+        List<Step> steps = hand.steps();
+        List<Step> checks = new ArrayList<>(steps.subList(before, steps.size()));
+        steps.subList(before, steps.size()).clear();
+        return checks;
+    }
+}

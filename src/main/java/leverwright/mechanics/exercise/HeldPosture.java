@@ -1,0 +1,367 @@
+package leverwright.mechanics.exercise;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Note;
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Force;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Moment;
+import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Expression;
+import leverwright.mechanics.working.Sketch;
+import leverwright.mechanics.working.Working;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A lifter held still in a posture, and what can be asked of it. Signs, sides and names of actions: {@link Joint}.
+ *
+ * <p>Every answer carries its band, when an input carried an error, and its working. Nothing is computed before it is asked
+ * for.
+ */
+public final class HeldPosture {
+    private final Performance performance;
+    private final Layout layout;
+    private final Map<Joint, Cut> cuts = new EnumMap<>(Joint.class);
+    private @Nullable Variations variations;
+    private @Nullable BothCuts bothCuts;
+
+    HeldPosture(Performance performance, Layout layout) {
+        this.performance = performance;
+        this.layout = layout;
+    }
+
+    /** Returns the exercise and lifter that this is the posture of. */
+    public Performance performance() {
+        return performance;
+    }
+
+    Layout layout() {
+        return layout;
+    }
+
+    Cut cut(Joint joint) {
+        return cuts.computeIfAbsent(joint, asked -> new Cut(layout, asked));
+    }
+
+    /** Returns what a reading says of this posture: {@code held.read(moment(HIP))}. */
+    public <M extends Measure<M>> Answer<M> read(Reading<M> reading) {
+        return reading.of(this);
+    }
+
+    /**
+     * Returns the moments of some joints as a table.
+     *
+     * @param joints at least one
+     */
+    public MomentTable moments(Joint... joints) {
+        List<MomentTable.Row> rows = new ArrayList<>();
+        for (Joint joint : joints) {
+            String action = joint.words() + " " + joint.positiveAction();
+            rows.add(new MomentTable.Row(joint, action, moment(joint), load(joint), loadArm(joint)));
+        }
+        return new MomentTable(performance.toString(), rows, bothCuts(), notes());
+    }
+
+    /**
+     * Returns the moment of a joint's positive action: extension, plantarflexion at the ankle. Per side for limbs, in total
+     * for spine and neck.
+     *
+     * @throws IllegalArgumentException if a seat's unknown share decides it
+     */
+    public Answer<Moment> moment(Joint joint) {
+        Cut cut = cut(joint);
+        HandMoments hand = new HandMoments(layout, cut);
+        hand.moment();
+        return answer(
+                Readings.momentLabel(joint),
+                Moment.of(cut.reported()),
+                joint.sides(),
+                hand.working(Readings.momentLabel(joint) + words(joint.sides())),
+                held -> held.cut(joint).reported(),
+                jointCautions(joint));
+    }
+
+    /** Returns the extension moment (plantarflexion at the ankle): the same as {@link #moment}. */
+    public Answer<Moment> extensionMoment(Joint joint) {
+        return moment(joint);
+    }
+
+    /** Returns the flexion moment (dorsiflexion at the ankle): {@link #moment} with the other sign. */
+    public Answer<Moment> flexionMoment(Joint joint) {
+        Cut cut = cut(joint);
+        HandMoments hand = new HandMoments(layout, cut);
+        Expression.Symbol moment = hand.moment();
+        Moment turned = Moment.of(-cut.reported());
+        String label = joint.words() + " " + joint.negativeAction() + " moment";
+        hand.hand().step("M_flex_" + Hand.name(joint), moment.negated(), turned, joint.negativeAction());
+        return answer(
+                label,
+                turned,
+                joint.sides(),
+                hand.working(label + words(joint.sides())),
+                held -> -held.cut(joint).reported(),
+                jointCautions(joint));
+    }
+
+    /** Returns the load beyond a joint, both sides together: the weight of all that lies beyond it, or all forces together. */
+    public Answer<Force> load(Joint joint) {
+        HandMoments hand = new HandMoments(layout, cut(joint));
+        hand.load();
+        String label = "load beyond the " + joint.words();
+        return answer(
+                label,
+                Force.of(cut(joint).load()),
+                Sides.TOTAL,
+                Working.of(label + ", both sides", hand.hand().steps()),
+                held -> held.cut(joint).load(),
+                List.of());
+    }
+
+    /** Returns the arm of that load about the joint, positive where it asks for the joint's positive action. */
+    public Answer<Length> loadArm(Joint joint) {
+        HandMoments hand = new HandMoments(layout, cut(joint));
+        hand.loadArm();
+        String label = "load arm of the " + joint.words();
+        return answer(
+                label,
+                Length.of(cut(joint).loadArm()),
+                Sides.NOT_SIDED,
+                hand.working(label),
+                held -> held.cut(joint).loadArm(),
+                List.of());
+    }
+
+    /**
+     * Returns a joint's moment by the tilt rule: the moment that a level segment would give, all else set the same and
+     * balance found anew, times the segment's lean over 90°. Common practice, no source.
+     *
+     * @throws IllegalArgumentException if the lean of the segment at this joint follows and cannot be set level
+     */
+    public Answer<Moment> tiltRule(Joint joint) {
+        return Levers.tiltRule(this, joint);
+    }
+
+    double tiltRuleSi(Joint joint) {
+        return Levers.tiltRuleSi(this, joint);
+    }
+
+    /** Returns a joint as a lever: load, load arm, muscle arm, lever ratio, muscle force, share square to the segment. */
+    public LeverView leverView(Joint joint) {
+        return Levers.view(this, joint);
+    }
+
+    /**
+     * Returns the force of the one muscle that stands for all muscles of the action that a joint needs.
+     *
+     * @throws IllegalArgumentException if no muscle arm of that action is on file
+     */
+    public Answer<Force> muscleForce(Joint joint) {
+        return Levers.force(this, joint);
+    }
+
+    double muscleForceSi(Joint joint) {
+        return Levers.forceSi(this, joint);
+    }
+
+    /**
+     * Returns how many times the load the equivalent muscle pulls: load arm over muscle arm, never negative.
+     *
+     * @throws IllegalArgumentException if no muscle arm of that action is on file
+     */
+    public Answer<Ratio> leverRatio(Joint joint) {
+        return Levers.ratio(this, joint);
+    }
+
+    double leverRatioSi(Joint joint) {
+        return Levers.ratioSi(this, joint);
+    }
+
+    /** Returns the lean of a segment from the vertical, forward positive; of the arms, from hanging. */
+    public Answer<Angle> lean(Segment segment) {
+        Hand hand = new Hand(layout);
+        Angle lean = Angle.of(layout.lean(segment));
+        String label = "lean of the " + segment.words();
+        Working working = Working.given(label, "θ_" + Hand.name(segment), lean, Sources.clean(layout.origin(segment)));
+        HandMoments check = new HandMoments(layout, cut(Joint.ANKLE), hand);
+        return answer(
+                label,
+                lean,
+                Sides.NOT_SIDED,
+                layout.support() == Layout.Support.FEET ? working.checked(check.checks()) : working,
+                held -> held.layout.lean(segment),
+                List.of());
+    }
+
+    /**
+     * Returns the flexion of a joint: the angle between its segments, 0 in the upright stance.
+     *
+     * @throws IllegalArgumentException for low back and neck, inside the straight trunk of this model
+     */
+    public Answer<Angle> flexion(Joint joint) {
+        Hand hand = new Hand(layout);
+        Flexions.in(hand, layout, joint);
+        String label = joint == Joint.ANKLE ? "ankle dorsiflexion" : joint.words() + " flexion";
+        return answer(
+                label,
+                Angle.of(Flexions.of(layout, joint)),
+                Sides.NOT_SIDED,
+                Working.of(label, hand.steps()),
+                held -> Flexions.of(held.layout, joint),
+                List.of());
+    }
+
+    /** Returns where the pressure of the feet lies, ahead of the heel. */
+    public Answer<Length> pressure() {
+        HandGround ground = new HandGround(layout);
+        ground.pressure();
+        return answer(
+                "centre of pressure ahead of the heel",
+                Length.of(pressureSi()),
+                Sides.NOT_SIDED,
+                Working.of("centre of pressure ahead of the heel", ground.steps()),
+                HeldPosture::pressureSi,
+                List.of());
+    }
+
+    double pressureSi() {
+        return HandGround.pressureSi(layout);
+    }
+
+    /** Returns the upward force of the ground on the feet, both together. */
+    public Answer<Force> groundReaction() {
+        HandGround ground = new HandGround(layout);
+        ground.reaction();
+        return answer(
+                "ground reaction",
+                Force.of(HandGround.reactionSi(layout)),
+                Sides.TOTAL,
+                Working.of("ground reaction, both feet", ground.steps()),
+                held -> HandGround.reactionSi(held.layout),
+                List.of());
+    }
+
+    /** Returns how the posture stands: balanced, on the foot, would fall, or carried by a seat. */
+    public Standing standing() {
+        if (layout.support() != Layout.Support.FEET) {
+            return Standing.SUPPORTED;
+        }
+        double x = pressureSi();
+        if (x < 0) {
+            return Standing.WOULD_FALL_BACKWARD;
+        }
+        if (x > layout.body().length(Segment.FOOT)) {
+            return Standing.WOULD_FALL_FORWARD;
+        }
+        Layout.Found found = layout.found();
+        return found != null && found.balanced() ? Standing.BALANCED : Standing.ON_THE_FOOT;
+    }
+
+    /** Returns whether the moments of both cuts of every joint agree. */
+    public BothCuts bothCuts() {
+        BothCuts made = bothCuts;
+        if (made == null) {
+            made = CrossCheck.of(layout);
+            bothCuts = made;
+        }
+        return made;
+    }
+
+    /**
+     * Returns a figure of the posture with the load arms of some joints.
+     *
+     * @param loadArms joints whose load arm is drawn
+     */
+    public Sketch sketch(Joint... loadArms) {
+        return new Drawing(this).sketch(List.of(loadArms));
+    }
+
+    /** Returns what must be said beside every result of this posture: how it stands, the lifter's notes, the cautions. */
+    public List<String> notes() {
+        Set<String> notes = new LinkedHashSet<>();
+        Standing standing = standing();
+        if (standing != Standing.BALANCED && standing != Standing.SUPPORTED) {
+            notes.add(new StandingWords(this).text());
+        }
+        for (Note note : performance.lifter().notes()) {
+            notes.add(note.text());
+        }
+        notes.addAll(performance.exercise().cautions());
+        return List.copyOf(notes);
+    }
+
+    private static String words(Sides sides) {
+        return sides.words().isEmpty() ? "" : ", " + sides.words();
+    }
+
+    static List<String> jointCautions(Joint joint) {
+        return switch (joint) {
+            case LOW_BACK -> List.of(Cautions.LOW_BACK);
+            case KNEE -> List.of(Cautions.KNEE);
+            case SHOULDER -> List.of(Cautions.SHOULDER);
+            default -> List.of();
+        };
+    }
+
+    /** Returns an answer with its band and the notes that travel with it. */
+    <M extends Measure<M>> Answer<M> answer(
+            String label,
+            M value,
+            Sides sides,
+            Working working,
+            ToDoubleFunction<HeldPosture> again,
+            List<String> extra) {
+        Variations.Band band = variations().band(value.si(), again);
+        Answer<M> answer =
+                Answer.of(label, value, sides, working).between(value.with(band.low(), 0), value.with(band.high(), 0));
+        Set<String> notes = new LinkedHashSet<>(extra);
+        Standing standing = standing();
+        if (standing.wouldFall()) {
+            notes.add(new StandingWords(this).text());
+        }
+        band.remark().ifPresent(notes::add);
+        notes.add(Cautions.GENERAL);
+        for (String note : notes) {
+            answer = answer.noted(note);
+        }
+        return answer;
+    }
+
+    /**
+     * The ends of a value's band.
+     *
+     * @param low lower end, SI
+     * @param high upper end, SI
+     */
+    public record Span(double low, double high) {}
+
+    /** Returns the band of a reading over the inputs' bands, SI; both ends are the value when no input carries an error. */
+    public Span span(Reading<?> reading) {
+        Variations.Band band = variations().band(reading.si(this), reading::si);
+        return new Span(band.low(), band.high());
+    }
+
+    private Variations variations() {
+        Variations made = variations;
+        if (made == null) {
+            made = Variations.of(performance);
+            variations = made;
+        }
+        return made;
+    }
+
+    Optional<MuscleArm> muscleArm(Joint joint) {
+        return MuscleArm.of(layout, joint, cut(joint).reported() >= 0);
+    }
+}

@@ -1,0 +1,230 @@
+package leverwright.mechanics.exercise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.ReadingStatus;
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Force;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Measures;
+import leverwright.mechanics.measure.Moment;
+import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Expression;
+import leverwright.mechanics.working.Working;
+
+/** The lever view of a joint, and the tilt rule. */
+final class Levers {
+    private static final double RIGHT_ANGLE = Measures.deg(90).si();
+    private static final String RULE = "tilt rule: lean over 90°; common practice, no source";
+
+    private Levers() {}
+
+    private static HeldPosture level(HeldPosture held, Joint joint) {
+        Performance performance = held.performance();
+        Exercise<?> level = performance
+                .exercise()
+                .levelled(joint)
+                .orElseThrow(() -> new IllegalArgumentException("the tilt rule needs a segment at the " + joint.words()
+                        + " whose lean is set, so that it can be set level; here it follows or is not a segment's"
+                        + " lean. Ask for another joint, or set that lean"));
+        return performance.of(level).posture();
+    }
+
+    static double tiltRuleSi(HeldPosture held, Joint joint) {
+        return level(held, joint).cut(joint).reported()
+                * Math.abs(held.layout().lean(Layout.above(joint)))
+                / RIGHT_ANGLE;
+    }
+
+    static Answer<Moment> tiltRule(HeldPosture held, Joint joint) {
+        Moment value = Moment.of(tiltRuleSi(held, joint));
+        Hand hand = new Hand(held.layout());
+        Moment level = Moment.of(level(held, joint).cut(joint).reported());
+        Expression.Symbol atLevel = hand.input(
+                "M_level",
+                level,
+                "the same with the " + Layout.above(joint).words()
+                        + " level, balance found anew; a working of its own");
+        hand.step("M_rule", atLevel.times(tilt(hand, held, joint)), value, RULE);
+        String label = joint.words() + " moment by the tilt rule";
+        return held.answer(
+                label,
+                value,
+                joint.sides(),
+                Working.of(label + ", " + joint.sides().words(), hand.steps()),
+                posture -> tiltRuleSi(posture, joint),
+                List.of("The tilt rule is common practice; no source gives it."));
+    }
+
+    /** |lean| / 90°, as an expression. */
+    private static Expression tilt(Hand hand, HeldPosture held, Joint joint) {
+        Segment segment = Layout.above(joint);
+        Expression lean = hand.lean(segment);
+        Expression size = held.layout().lean(segment) < 0 ? lean.negated() : lean;
+        return size.dividedBy(Expression.exactDegrees(90));
+    }
+
+    private static MuscleArm arm(HeldPosture held, Joint joint) {
+        return held.muscleArm(joint)
+                .orElseThrow(() -> new IllegalArgumentException("no muscle arm for the " + action(held, joint)
+                        + " is on file; ask for hip extension, knee, ankle, low back, elbow or shoulder flexion"));
+    }
+
+    private static String action(HeldPosture held, Joint joint) {
+        boolean positive = held.cut(joint).reported() >= 0;
+        return joint.words() + " " + (positive ? joint.positiveAction() : joint.negativeAction());
+    }
+
+    static double forceSi(HeldPosture held, Joint joint) {
+        return Math.abs(held.cut(joint).reported()) / arm(held, joint).arm().si();
+    }
+
+    static double ratioSi(HeldPosture held, Joint joint) {
+        return Math.abs(held.cut(joint).loadArm()) / arm(held, joint).arm().si();
+    }
+
+    /** The force over the arm's own spread as well: least with the longest arm, greatest with the shortest. */
+    static Answer<Force> force(HeldPosture held, Joint joint) {
+        MuscleArm arm = arm(held, joint);
+        HandMoments hand = new HandMoments(held.layout(), held.cut(joint));
+        Expression moment = hand.moment();
+        boolean negative = held.cut(joint).reported() < 0;
+        Force value = Force.of(forceSi(held, joint));
+        Expression size = negative ? moment.negated() : moment;
+        Expression.Symbol muscle = arm.rule().in(hand.hand(), arm);
+        hand.hand()
+                .step(
+                        "F_muscle",
+                        size.dividedBy(muscle),
+                        value,
+                        "one equivalent muscle; " + joint.sides().words());
+        String label = "equivalent muscle force for " + action(held, joint);
+        Answer<Force> answer = held.answer(
+                label,
+                value,
+                joint.sides(),
+                hand.working(label + ", " + joint.sides().words()),
+                posture -> forceSi(posture, joint),
+                notes(arm, joint));
+        return spread(answer, arm);
+    }
+
+    static Answer<Ratio> ratio(HeldPosture held, Joint joint) {
+        MuscleArm arm = arm(held, joint);
+        HandMoments hand = new HandMoments(held.layout(), held.cut(joint));
+        Expression loadArm = hand.loadArm();
+        Expression size = held.cut(joint).loadArm() < 0 ? loadArm.negated() : loadArm;
+        Ratio value = Ratio.of(ratioSi(held, joint));
+        hand.hand().step("ratio", size.dividedBy(arm.rule().in(hand.hand(), arm)), value, "load arm over muscle arm");
+        String label = "lever ratio of the " + joint.words();
+        Answer<Ratio> answer = held.answer(
+                label,
+                value,
+                Sides.NOT_SIDED,
+                hand.working(label),
+                posture -> ratioSi(posture, joint),
+                notes(arm, joint));
+        return spread(answer, arm);
+    }
+
+    private static <M extends Measure<M>> Answer<M> spread(Answer<M> answer, MuscleArm arm) {
+        double centre = arm.arm().si();
+        double half = arm.arm().error();
+        return answer.between(
+                answer.low().times(centre / (centre + half)), answer.high().times(centre / (centre - half)));
+    }
+
+    private static List<String> notes(MuscleArm arm, Joint joint) {
+        List<String> notes = new ArrayList<>();
+        if (!arm.remark().isEmpty()) {
+            notes.add(arm.remark());
+        }
+        if (arm.status() == ReadingStatus.FROM_MEMORY) {
+            notes.add("This number rests on a muscle arm from memory.");
+        }
+        notes.add(Cautions.CO_CONTRACTION);
+        notes.addAll(HeldPosture.jointCautions(joint));
+        return notes;
+    }
+
+    private static Answer<Length> armAnswer(HeldPosture held, Joint joint, MuscleArm arm) {
+        Hand hand = new Hand(held.layout());
+        Expression.Symbol symbol = arm.rule().in(hand, arm);
+        Length value = Length.of(arm.arm().si());
+        String label = "muscle arm of the " + arm.muscle();
+        Working working = hand.steps().isEmpty()
+                ? Working.given(label, symbol.name(), value, arm.printed())
+                : Working.of(label, hand.steps());
+        Answer<Length> answer = held.answer(
+                label,
+                value,
+                Sides.NOT_SIDED,
+                working,
+                posture -> arm(posture, joint).arm().si(),
+                notes(arm, joint));
+        return answer.between(
+                answer.low().minus(Length.of(arm.arm().error())),
+                answer.high().plus(Length.of(arm.arm().error())));
+    }
+
+    static LeverView view(HeldPosture held, Joint joint) {
+        Optional<LeverView.Muscle> muscle = held.muscleArm(joint)
+                .map(arm -> new LeverView.Muscle(
+                        arm.muscle(),
+                        armAnswer(held, joint, arm),
+                        ratio(held, joint),
+                        force(held, joint),
+                        arm.source() + "; " + arm.status().words()));
+        List<String> notes = new ArrayList<>(held.muscleArm(joint)
+                .map(arm -> notes(arm, joint))
+                .orElse(List.of("No muscle arm for the " + action(held, joint) + " is on file.")));
+        notes.add(Cautions.GENERAL);
+        return new LeverView(
+                joint,
+                action(held, joint),
+                held.load(joint),
+                held.loadArm(joint),
+                held.moment(joint),
+                muscle,
+                share(held, joint),
+                shareByTilt(held, joint),
+                notes);
+    }
+
+    private static Answer<Ratio> share(HeldPosture held, Joint joint) {
+        Segment segment = Layout.above(joint);
+        double sine = held.layout().sine(segment);
+        Hand hand = new Hand(held.layout());
+        Expression lean = Expression.sine(hand.lean(segment));
+        Ratio value = Ratio.of(Math.abs(sine));
+        hand.step("share", sine < 0 ? lean.negated() : lean, value, "part of a weight square to the segment");
+        String label = "share square to the " + segment.words();
+        return held.answer(
+                label,
+                value,
+                Sides.NOT_SIDED,
+                Working.of(label, hand.steps()),
+                posture -> Math.abs(posture.layout().sine(segment)),
+                List.of());
+    }
+
+    private static Answer<Ratio> shareByTilt(HeldPosture held, Joint joint) {
+        Segment segment = Layout.above(joint);
+        Hand hand = new Hand(held.layout());
+        Ratio value = Ratio.of(Math.abs(held.layout().lean(segment)) / RIGHT_ANGLE);
+        hand.step("share_by_tilt", tilt(hand, held, joint), value, RULE);
+        String label = "share square to the " + segment.words() + " by the tilt rule";
+        return held.answer(
+                label,
+                value,
+                Sides.NOT_SIDED,
+                Working.of(label, hand.steps()),
+                posture -> Math.abs(posture.layout().lean(segment)) / RIGHT_ANGLE,
+                List.of());
+    }
+}

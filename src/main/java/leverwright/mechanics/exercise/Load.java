@@ -1,0 +1,61 @@
+package leverwright.mechanics.exercise;
+
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.working.Expression;
+
+/**
+ * A force from outside on one segment: the weight of a bar, or a hand's push on the floor. Both sides together.
+ *
+ * @param name in print, such as "bar"
+ * @param symbol subscript in workings, a word without spaces
+ * @param on the segment that it acts on
+ * @param x forward of the heel, m
+ * @param y above the floor, m
+ * @param forceX forward, N
+ * @param forceY up, N
+ * @param mass kg of a hanging mass whose weight this is; 0 for other forces
+ * @param source where mass or force comes from
+ * @param formulaX how x follows, for the working
+ * @param formulaY how y follows, for the working
+ */
+record Load(
+        String name,
+        String symbol,
+        Segment on,
+        double x,
+        double y,
+        double forceX,
+        double forceY,
+        double mass,
+        String source,
+        Formula formulaX,
+        Formula formulaY) {
+    /** How a coordinate follows from others, written into a hand calculation. */
+    interface Formula {
+        /** Returns the expression, after adding the steps that it needs. */
+        Expression in(Hand hand);
+    }
+
+    /** Returns the weight of a mass, kg, at standard gravity. */
+    static Load weight(
+            String name,
+            Segment on,
+            double mass,
+            String source,
+            double x,
+            double y,
+            Formula formulaX,
+            Formula formulaY) {
+        return new Load(name, name, on, x, y, 0, -mass * Layout.GRAVITY, mass, source, formulaX, formulaY);
+    }
+
+    /** Returns whether this is the weight of a mass. */
+    boolean isWeight() {
+        return mass > 0 || (forceX == 0 && forceY == 0);
+    }
+
+    /** Moment about a point, counter-clockwise positive, N·m. */
+    double momentAbout(double aboutX, double aboutY) {
+        return (x - aboutX) * forceY - (y - aboutY) * forceX;
+    }
+}

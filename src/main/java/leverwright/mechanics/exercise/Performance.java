@@ -1,0 +1,190 @@
+package leverwright.mechanics.exercise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import leverwright.mechanics.body.Landmark;
+import leverwright.mechanics.body.Lifter;
+import leverwright.mechanics.body.ReadingStatus;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Mass;
+import leverwright.mechanics.measure.Measure;
+
+/**
+ * An exercise done by a lifter; an immutable value.
+ *
+ * <p><b>Bands.</b> Inputs with an error, on knobs or on the lifter, make this uncertain. Results then are computed at the
+ * centre, for the value, and all over the inputs' bands, for the ends: on a grid of 21 places for one uncertain input, 9 by 9
+ * for two, and beyond that at all corners and, along each input alone, at the ends and half way. Errors are limits.
+ */
+public final class Performance {
+    private static final int ALONE = 21;
+    private static final int PAIR = 9;
+    /** Greatest number of uncertain inputs: 2 to this power are the corners. */
+    private static final int MOST_INPUTS = 10;
+
+    private final Exercise<?> exercise;
+    private final Skeleton skeleton;
+    private final List<Landmark> spread;
+
+    Performance(Exercise<?> exercise, Lifter lifter) {
+        this(exercise, new Skeleton(lifter), List.of());
+    }
+
+    private Performance(Exercise<?> exercise, Skeleton skeleton, List<Landmark> spread) {
+        this.exercise = exercise;
+        this.skeleton = skeleton;
+        this.spread = spread;
+    }
+
+    /** Returns the exercise. */
+    public Exercise<?> exercise() {
+        return exercise;
+    }
+
+    /** Returns the lifter. */
+    public Lifter lifter() {
+        return skeleton.lifter();
+    }
+
+    /**
+     * Returns the same lifter at the same exercise with a knob set.
+     *
+     * @throws IllegalArgumentException if the exercise has no such knob or the value lies outside its range
+     */
+    public <Q extends Measure<Q>> Performance with(Knob<Q> knob, Q value) {
+        return new Performance(exercise.with(knob, value), skeleton, spread);
+    }
+
+    /**
+     * Returns this performance with the spread of a place on the body, such as the ankle over the foot, among the uncertain
+     * inputs: the band that the body's data give it. A place given with an error of its own is among them anyway.
+     */
+    public Performance spreading(Landmark place) {
+        List<Landmark> more = new ArrayList<>(spread);
+        more.add(place);
+        return new Performance(exercise, skeleton, List.copyOf(more));
+    }
+
+    /**
+     * Returns the same performance with a bare SI value in a knob's place, for sweeps.
+     *
+     * @throws IllegalArgumentException if the exercise has no such knob or the value lies outside its range
+     */
+    public Performance withSi(Knob<?> knob, double si) {
+        Settings settings = exercise.settings();
+        return with(settings.withSi(settings.indexOf(knob), si));
+    }
+
+    private Performance with(Settings settings) {
+        return of(exercise.with(settings));
+    }
+
+    /** Returns the same lifter at another exercise. */
+    Performance of(Exercise<?> other) {
+        return new Performance(other, skeleton, spread);
+    }
+
+    private Performance with(Lifter lifter) {
+        return new Performance(exercise, new Skeleton(lifter), spread);
+    }
+
+    /**
+     * Returns the posture held still. A lifter who would fall is an answer, not an error: ask {@link HeldPosture#standing}.
+     *
+     * @throws ImpossibleSetting if no posture has these settings
+     * @throws IllegalArgumentException if the settings contradict each other
+     */
+    public HeldPosture posture() {
+        return new HeldPosture(this, exercise.arrange(skeleton));
+    }
+
+    /** Returns the names of the inputs that carry an error. */
+    public List<String> uncertainInputs() {
+        List<String> names = new ArrayList<>();
+        axes().forEach(axis -> names.add(axis.name()));
+        return names;
+    }
+
+    /** An uncertain input: moves a performance to a part of its half width, −1 to 1. */
+    private record Axis(String name, Function<Performance, Function<Double, Performance>> mover) {
+        Performance move(Performance start, double part) {
+            return mover.apply(start).apply(part);
+        }
+    }
+
+    private List<Axis> axes() {
+        List<Axis> axes = new ArrayList<>();
+        Settings settings = exercise.settings();
+        for (int index : settings.uncertain()) {
+            double centre = settings.si(index);
+            double error = settings.error(index);
+            axes.add(new Axis(
+                    settings.knobs().get(index).name(),
+                    from -> part -> from.with(from.exercise.settings().moved(index, centre + part * error))));
+        }
+        lifterAxes(axes);
+        return axes;
+    }
+
+    private void lifterAxes(List<Axis> axes) {
+        Length stature = lifter().stature();
+        if (stature.error() > 0) {
+            axes.add(new Axis(
+                    "stature",
+                    from -> part ->
+                            from.with(from.lifter().stature(Length.of(stature.si() + part * stature.error())))));
+        }
+        Mass mass = lifter().bodyMass();
+        if (mass.error() > 0) {
+            axes.add(new Axis(
+                    "body mass",
+                    from -> part -> from.with(from.lifter().bodyMass(Mass.of(mass.si() + part * mass.error())))));
+        }
+        for (Landmark place : Landmark.values()) {
+            Length at = lifter().body().place(place);
+            boolean given = skeleton.body().number(place).status() == ReadingStatus.GIVEN;
+            if (at.error() > 0 && (given || spread.contains(place))) {
+                axes.add(new Axis(
+                        place.words(),
+                        from -> part -> from.with(from.lifter().place(place, Length.of(at.si() + part * at.error())))));
+            }
+        }
+    }
+
+    /** Returns this performance moved over the bands of its uncertain inputs; empty when there are none. */
+    List<Performance> variations() {
+        List<Axis> axes = axes();
+        if (axes.size() > MOST_INPUTS) {
+            throw new IllegalArgumentException(axes.size() + " inputs carry an error; allowed: " + MOST_INPUTS
+                    + " at once. Give the surest of them without an error.");
+        }
+        List<Performance> all = new ArrayList<>();
+        if (axes.size() == 1 || axes.size() == 2) {
+            grid(this, axes, 0, axes.size() == 1 ? ALONE : PAIR, all);
+        } else if (axes.size() > 2) {
+            grid(this, axes, 0, 2, all);
+            for (Axis axis : axes) {
+                for (double part : new double[] {-1, -0.5, 0.5, 1}) {
+                    all.add(axis.move(this, part));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static void grid(Performance at, List<Axis> axes, int axis, int places, List<Performance> all) {
+        if (axis == axes.size()) {
+            all.add(at);
+            return;
+        }
+        for (int k = 0; k < places; k++) {
+            grid(axes.get(axis).move(at, 2.0 * k / (places - 1) - 1), axes, axis + 1, places, all);
+        }
+    }
+
+    @Override
+    public String toString() {
+        return exercise + " by " + lifter().name();
+    }
+}

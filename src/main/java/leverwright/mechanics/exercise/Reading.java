@@ -1,0 +1,72 @@
+package leverwright.mechanics.exercise;
+
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.Answer;
+
+/**
+ * A quantity that can be read off a held posture: what {@code chart(...)} and {@link HeldPosture#read} take.
+ *
+ * @param <M> its kind
+ */
+public final class Reading<M extends Measure<M>> {
+    private final String label;
+    private final Unit unit;
+    private final Sides sides;
+    private final ToDoubleFunction<HeldPosture> si;
+    private final Function<HeldPosture, Answer<M>> answer;
+
+    Reading(
+            String label,
+            Unit unit,
+            Sides sides,
+            ToDoubleFunction<HeldPosture> si,
+            Function<HeldPosture, Answer<M>> answer) {
+        this.label = label;
+        this.unit = unit;
+        this.sides = sides;
+        this.si = si;
+        this.answer = answer;
+    }
+
+    /** Returns what it is, such as "hip extension moment". */
+    public String label() {
+        return label;
+    }
+
+    /** Returns the unit in which it is shown. */
+    public Unit unit() {
+        return unit;
+    }
+
+    /** Returns whether it is per side, in total, or neither. */
+    public Sides sides() {
+        return sides;
+    }
+
+    /**
+     * Returns the bare value in SI units, without band and working: quick.
+     *
+     * @throws IllegalArgumentException if the posture has no such value
+     */
+    public double si(HeldPosture posture) {
+        return si.applyAsDouble(posture);
+    }
+
+    /**
+     * Returns the value with band and working.
+     *
+     * @throws IllegalArgumentException if the posture has no such value
+     */
+    public Answer<M> of(HeldPosture posture) {
+        return answer.apply(posture);
+    }
+
+    @Override
+    public String toString() {
+        return label;
+    }
+}

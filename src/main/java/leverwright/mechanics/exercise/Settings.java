@@ -1,0 +1,165 @@
+package leverwright.mechanics.exercise;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import leverwright.mechanics.measure.Measure;
+
+/** What is set on an exercise: a value for every knob, whether somebody gave it, and the choices made; immutable. */
+final class Settings {
+    private final List<Knob<?>> knobs;
+    private final double[] values;
+    private final double[] errors;
+    private final boolean[] given;
+    private final List<Enum<?>> choices;
+
+    private Settings(List<Knob<?>> knobs, double[] values, double[] errors, boolean[] given, List<Enum<?>> choices) {
+        this.knobs = knobs;
+        this.values = values;
+        this.errors = errors;
+        this.given = given;
+        this.choices = choices;
+    }
+
+    /** Returns the settings where every knob stands at its default and none is given. */
+    static Settings of(List<Knob<?>> knobs) {
+        double[] values = new double[knobs.size()];
+        double[] errors = new double[knobs.size()];
+        for (int k = 0; k < values.length; k++) {
+            values[k] = knobs.get(k).standard().si();
+            errors[k] = knobs.get(k).standard().error();
+        }
+        return new Settings(List.copyOf(knobs), values, errors, new boolean[values.length], List.of());
+    }
+
+    List<Knob<?>> knobs() {
+        return knobs;
+    }
+
+    /**
+     * Returns the index of a knob.
+     *
+     * @throws IllegalArgumentException if the exercise has no such knob; the message lists those it has
+     */
+    int indexOf(Knob<?> knob) {
+        for (int k = 0; k < values.length; k++) {
+            if (knobs.get(k).equals(knob)) {
+                return k;
+            }
+        }
+        List<String> names = new ArrayList<>();
+        knobs.forEach(each -> names.add(each.name()));
+        throw new IllegalArgumentException(
+                "this exercise has no knob \"" + knob.name() + "\"; it has: " + String.join(", ", names));
+    }
+
+    <Q extends Measure<Q>> Settings with(Knob<Q> knob, Q value) {
+        int index = indexOf(knob);
+        this.<Q>own(index).checked(value);
+        return changed(index, value.si(), value.error(), true);
+    }
+
+    @SuppressWarnings("unchecked") // knobs with equal names set the same kind of quantity
+    private <Q extends Measure<Q>> Knob<Q> own(int index) {
+        return (Knob<Q>) knobs.get(index);
+    }
+
+    /** Returns these settings with a bare SI value, without error, in the knob's place. */
+    Settings withSi(int index, double si) {
+        return changed(index, knobs.get(index).checked(si), 0, true);
+    }
+
+    /** Returns these settings with a value moved within its own band; whether it was given stays. */
+    Settings moved(int index, double si) {
+        return changed(index, si, 0, given[index]);
+    }
+
+    Settings without(Knob<?> knob) {
+        int index = indexOf(knob);
+        Measure<?> standard = knobs.get(index).standard();
+        return changed(index, standard.si(), standard.error(), false);
+    }
+
+    private Settings changed(int index, double si, double error, boolean byHand) {
+        double[] newValues = values.clone();
+        double[] newErrors = errors.clone();
+        boolean[] newGiven = given.clone();
+        newValues[index] = si;
+        newErrors[index] = error;
+        newGiven[index] = byHand;
+        return new Settings(knobs, newValues, newErrors, newGiven, choices);
+    }
+
+    double si(Knob<?> knob) {
+        return values[indexOf(knob)];
+    }
+
+    double si(int index) {
+        return values[index];
+    }
+
+    double error(int index) {
+        return errors[index];
+    }
+
+    boolean given(Knob<?> knob) {
+        return given[indexOf(knob)];
+    }
+
+    boolean given(int index) {
+        return given[index];
+    }
+
+    boolean has(Knob<?> knob) {
+        return knobs.contains(knob);
+    }
+
+    <Q extends Measure<Q>> Q get(Knob<Q> knob) {
+        int index = indexOf(knob);
+        return knob.standard().with(values[index], errors[index]);
+    }
+
+    /** Returns the indices of the knobs whose value carries an error. */
+    List<Integer> uncertain() {
+        List<Integer> indices = new ArrayList<>();
+        for (int k = 0; k < errors.length; k++) {
+            if (errors[k] > 0) {
+                indices.add(k);
+            }
+        }
+        return indices;
+    }
+
+    /** Returns these settings with a choice made; a former choice of the same kind is replaced. */
+    Settings choose(Enum<?> choice) {
+        List<Enum<?>> others = new ArrayList<>(choices);
+        others.removeIf(other -> other.getDeclaringClass() == choice.getDeclaringClass());
+        others.add(choice);
+        return new Settings(knobs, values, errors, given, List.copyOf(others));
+    }
+
+    /** Returns the choice made, or the given one if none of its kind was made. */
+    <C extends Enum<C>> C choice(C standard) {
+        for (Enum<?> choice : choices) {
+            if (choice.getDeclaringClass() == standard.getDeclaringClass()) {
+                return standard.getDeclaringClass().cast(choice);
+            }
+        }
+        return standard;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Settings that
+                && knobs.equals(that.knobs)
+                && Arrays.equals(values, that.values)
+                && Arrays.equals(errors, that.errors)
+                && Arrays.equals(given, that.given)
+                && choices.equals(that.choices);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(values) * 31 + choices.hashCode();
+    }
+}

@@ -1,0 +1,124 @@
+package leverwright.mechanics.exercise;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import leverwright.mechanics.body.Body;
+import leverwright.mechanics.body.BodySegment;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Landmark;
+import leverwright.mechanics.body.Lifter;
+import leverwright.mechanics.body.Segment;
+
+/**
+ * A lifter's body as an exercise lays it out: plain numbers by segment index, both sides together, mass centres from the end
+ * nearer the feet (for the arms: nearer the trunk), which turns shank and thigh round.
+ */
+final class Skeleton {
+    private final Lifter lifter;
+    private final Body body;
+    private final double[] lengths = new double[Layout.SEGMENTS.size()];
+    private final double[] masses = new double[Layout.SEGMENTS.size()];
+    private final double[] centres = new double[Layout.SEGMENTS.size()];
+    private final Map<Joint, List<Part>> above = new EnumMap<>(Joint.class);
+    private final Map<Joint, List<Part>> below = new EnumMap<>(Joint.class);
+    private final List<Part> all;
+    private final double footCentreAcross;
+    private final double ankleAlong;
+    private final double ankleAcross;
+    private final double gripAlong;
+
+    Skeleton(Lifter lifter) {
+        this.lifter = lifter;
+        this.body = lifter.body();
+        for (Segment segment : Layout.SEGMENTS) {
+            BodySegment part = body.segment(segment);
+            int k = segment.ordinal();
+            lengths[k] = part.length();
+            masses[k] = part.mass();
+            centres[k] = isTurned(segment) ? part.length() - part.centre() : part.centre();
+        }
+        footCentreAcross = body.segment(Segment.FOOT).across();
+        ankleAlong = body.place(Landmark.ANKLE_FROM_HEEL).si();
+        ankleAcross = body.place(Landmark.ANKLE_HEIGHT).si();
+        gripAlong = body.place(Landmark.GRIP_FROM_WRIST).si();
+        for (Joint joint : Joint.values()) {
+            above.put(joint, Part.above(joint, this));
+        }
+        below.put(Joint.ANKLE, Part.below(Joint.ANKLE, this));
+        below.put(Joint.KNEE, Part.below(Joint.KNEE, this));
+        all = Part.all(this);
+    }
+
+    /** Whether the body's data measure a segment from the end that here is its far one. */
+    static boolean isTurned(Segment segment) {
+        return segment == Segment.SHANK || segment == Segment.THIGH;
+    }
+
+    /** Returns the pieces of the body on one side of a joint; below only for ankle and knee. */
+    List<Part> parts(Joint joint, boolean beyond) {
+        return Objects.requireNonNull((beyond ? above : below).get(joint));
+    }
+
+    /** Returns all seven segments. */
+    List<Part> all() {
+        return all;
+    }
+
+    Lifter lifter() {
+        return lifter;
+    }
+
+    Body body() {
+        return body;
+    }
+
+    double length(int k) {
+        return lengths[k];
+    }
+
+    double length(Segment segment) {
+        return lengths[segment.ordinal()];
+    }
+
+    double mass(int k) {
+        return masses[k];
+    }
+
+    double mass(Segment segment) {
+        return masses[segment.ordinal()];
+    }
+
+    double centre(int k) {
+        return centres[k];
+    }
+
+    double centre(Segment segment) {
+        return centres[segment.ordinal()];
+    }
+
+    double footCentreAcross() {
+        return footCentreAcross;
+    }
+
+    double ankleAlong() {
+        return ankleAlong;
+    }
+
+    double ankleAcross() {
+        return ankleAcross;
+    }
+
+    double gripAlong() {
+        return gripAlong;
+    }
+
+    double lowBackAlong() {
+        return body.pelvis().length();
+    }
+
+    double neckAlong() {
+        return body.neckAboveHip();
+    }
+}

@@ -1,0 +1,17 @@
+package leverwright.mechanics.exercise;
+
+import leverwright.mechanics.body.SourcedValue;
+
+/** Sources of numbers as workings print them. */
+final class Sources {
+    private Sources() {}
+
+    /** Returns source and reading status of a number, without the signs that a working keeps for itself. */
+    static String of(SourcedValue number) {
+        return clean(number.source() + "; " + number.status().words());
+    }
+
+    static String clean(String text) {
+        return text.replace('[', '(').replace(']', ')').replaceAll("\\p{Cntrl}", " ");
+    }
+}

@@ -1,0 +1,188 @@
+package leverwright.mechanics.exercise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Measures;
+import leverwright.mechanics.numeric.RootFinder;
+import leverwright.mechanics.numeric.Trigonometry;
+
+/**
+ * Stands a lifter on both feet: shank, thigh and trunk have three leans; the settings give two and balance finds the third,
+ * or the settings give all three and the pressure falls where it falls.
+ *
+ * <p>Balance: Σ m·(x − x_pressure) = 0 over all segments and the bar, which holds at rest with vertical loads only. It is
+ * sought between the ends of the range of the lean in question. One lean alone enters the balance through its sine, which
+ * grows all the way through those ranges, so that there is at most one such posture; should there be two, the search takes the
+ * one between the lower end and the first change of sign.
+ */
+final class Stance {
+    private static final double RIGHT_ANGLE = Measures.deg(90).si();
+    /** Places where the sign is looked up when the two ends of the range have the same sign. */
+    private static final int STEPS = 12;
+
+    private static final double ACCURACY = 1e-14;
+
+    private final Layout layout;
+    private final Settings settings;
+    private final Upper upper;
+    private final double pressureX;
+    private final double heelHeight;
+    private final double bar;
+
+    /** The arms and the bar, which follow trunk and legs. */
+    interface Upper {
+        /** Places the arms on a layout whose legs and trunk stand, and returns the bar's x, m. */
+        double place(Layout layout);
+    }
+
+    Stance(Layout layout, Settings settings, Upper upper) {
+        this.layout = layout;
+        this.settings = settings;
+        this.upper = upper;
+        this.heelHeight = settings.si(Knobs.HEEL_HEIGHT);
+        this.bar = settings.si(Knobs.BAR);
+        double foot = layout.body().length(Segment.FOOT);
+        double pitch = Trigonometry.arcSine(Math.min(1, heelHeight / foot));
+        layout.lean(Segment.FOOT, pitch);
+        this.pressureX = settings.si(Knobs.PRESSURE) * foot;
+        layout.pressureAt(pressureX);
+        layout.origin(Segment.FOOT, "from the heel's height over the foot's length");
+    }
+
+    /**
+     * Sets the leans, finds the one that balance decides, and places legs, trunk and arms.
+     *
+     * @param preferred the knobs that count as set, in this order, where fewer than two were given
+     * @return the bar's x, m
+     * @throws IllegalArgumentException if more angles are set than can differ
+     */
+    double stand(List<Knob<Angle>> preferred) {
+        List<Knob<Angle>> given = decided(settings, preferred);
+        boolean trunk = given.contains(Knobs.TORSO_LEAN);
+        boolean shank = given.contains(Knobs.SHANK_LEAN);
+        boolean thigh = given.contains(Knobs.THIGH_ABOVE_LEVEL);
+        boolean knee = given.contains(Knobs.KNEE_FLEXION);
+        if (trunk) {
+            set(Segment.TRUNK, settings.si(Knobs.TORSO_LEAN), Knobs.TORSO_LEAN);
+        }
+        if (shank) {
+            set(Segment.SHANK, settings.si(Knobs.SHANK_LEAN), Knobs.SHANK_LEAN);
+        }
+        if (thigh) {
+            set(Segment.THIGH, settings.si(Knobs.THIGH_ABOVE_LEVEL) - RIGHT_ANGLE, Knobs.THIGH_ABOVE_LEVEL);
+        }
+        if (knee && shank) {
+            set(Segment.THIGH, layout.lean(Segment.SHANK) - settings.si(Knobs.KNEE_FLEXION), Knobs.KNEE_FLEXION);
+        } else if (knee && thigh) {
+            set(Segment.SHANK, layout.lean(Segment.THIGH) + settings.si(Knobs.KNEE_FLEXION), Knobs.KNEE_FLEXION);
+        }
+        if (given.size() == 3) {
+            layout.placeLegsAndTrunk(heelHeight);
+            return upper.place(layout);
+        }
+        return balance(trunk, shank, thigh, knee);
+    }
+
+    private void set(Segment segment, double lean, Knob<Angle> by) {
+        layout.lean(segment, lean);
+        layout.origin(segment, settings.given(by) ? BY_HAND : BY_DEFAULT);
+    }
+
+    private static final String BY_HAND = "set on the exercise";
+    private static final String BY_DEFAULT = "the exercise's default";
+    private static final String BY_BALANCE = "found by balance, see the check";
+    private static final String AT_THE_END = "the end of its range that comes nearest to balance";
+
+    /**
+     * Returns the angles that count as set.
+     *
+     * @throws IllegalArgumentException if more are set than can differ
+     */
+    static List<Knob<Angle>> decided(Settings settings, List<Knob<Angle>> preferred) {
+        List<Knob<Angle>> given = new ArrayList<>(4);
+        for (Knob<Angle> knob : ANGLES) {
+            if (settings.given(knob)) {
+                given.add(knob);
+            }
+        }
+        for (Knob<Angle> knob : preferred) {
+            if (given.size() < 2 && !given.contains(knob)) {
+                given.add(knob);
+            }
+        }
+        if (given.size() == 4 || (given.size() == 3 && !given.contains(Knobs.TORSO_LEAN))) {
+            throw new IllegalArgumentException(
+                    "shank lean, thigh above level and knee flexion are all set, but any two of"
+                            + " them decide the third; take one back with without(...)");
+        }
+        return given;
+    }
+
+    static final List<Knob<Angle>> ANGLES =
+            List.of(Knobs.TORSO_LEAN, Knobs.SHANK_LEAN, Knobs.THIGH_ABOVE_LEVEL, Knobs.KNEE_FLEXION);
+
+    private double balance(boolean trunk, boolean shank, boolean thigh, boolean knee) {
+        if (!trunk) {
+            return search(
+                    Segment.TRUNK,
+                    Knobs.TORSO_LEAN.least().si(),
+                    Knobs.TORSO_LEAN.most().si(),
+                    0);
+        }
+        if (shank) {
+            return search(Segment.THIGH, -RIGHT_ANGLE, layout.lean(Segment.SHANK), 0);
+        }
+        double least = Knobs.SHANK_LEAN.least().si();
+        double most = Knobs.SHANK_LEAN.most().si();
+        return search(Segment.SHANK, least, most, knee && !thigh ? settings.si(Knobs.KNEE_FLEXION) : -1);
+    }
+
+    /** Finds the lean of a segment; a knee flexion of 0 or more makes the thigh move with the shank. */
+    private double search(Segment segment, double least, double most, double flexion) {
+        boolean together = segment == Segment.SHANK && flexion >= 0;
+        DoubleUnaryOperator imbalance = lean -> {
+            double barX = pose(segment, lean, together, flexion);
+            return layout.massMomentAbout(pressureX) + bar * (barX - pressureX);
+        };
+        double from = least;
+        double to = most;
+        double low = imbalance.applyAsDouble(from);
+        double high = imbalance.applyAsDouble(to);
+        double nearest = Math.abs(low) <= Math.abs(high) ? from : to;
+        if (low * high > 0) {
+            double step = (most - least) / STEPS;
+            for (int k = 1; k < STEPS && low * high > 0; k++) {
+                to = least + k * step;
+                high = imbalance.applyAsDouble(to);
+                if (low * high > 0) {
+                    from = to;
+                    low = high;
+                }
+            }
+        }
+        boolean found = low * high <= 0;
+        double lean = found
+                ? RootFinder.between("balanced posture", "rad", imbalance, from, to, ACCURACY)
+                        .at()
+                : nearest;
+        double barX = pose(segment, lean, together, flexion);
+        layout.origin(segment, found ? BY_BALANCE : AT_THE_END);
+        if (together) {
+            layout.origin(Segment.THIGH, "the shank's lean, found by balance, less the knee's flexion");
+        }
+        layout.found(new Layout.Found(segment, found));
+        return barX;
+    }
+
+    private double pose(Segment segment, double lean, boolean together, double flexion) {
+        layout.lean(segment, lean);
+        if (together) {
+            layout.lean(Segment.THIGH, lean - flexion);
+        }
+        layout.placeLegsAndTrunk(heelHeight);
+        return upper.place(layout);
+    }
+}
