@@ -436,7 +436,7 @@ public final class LinkageSolver {
 
     /** Returns the largest difference between the moments of the two cuts of any joint, over {@link #scale}. */
     public double closure() {
-        return Rounding.closure(this);
+        return Rounding.closure(this, scale());
     }
 
     /**

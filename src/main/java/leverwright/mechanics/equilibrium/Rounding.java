@@ -28,12 +28,11 @@ final class Rounding {
         return sum;
     }
 
-    static double closure(LinkageSolver solver) {
+    static double closure(LinkageSolver solver, double scale) {
         double largest = 0;
         for (int k = 1; k < solver.linkage.size(); k++) {
             largest = Math.max(largest, Math.abs(solver.moment(k) - solver.supportSideMoment(k)));
         }
-        double scale = scale(solver);
         return scale > 0 ? largest / scale : 0;
     }
 }

@@ -15,6 +15,7 @@ final class Solutions {
 
     static Solution of(LinkageSolver solver) {
         boolean pushes = solver.groundPushes();
+        double scale = solver.scale();
         return new Solution(
                 joints(solver),
                 forces(solver),
@@ -24,8 +25,8 @@ final class Solutions {
                 frictionNeeded(solver.reactions),
                 massCentre(solver, false),
                 massCentre(solver, true),
-                solver.scale(),
-                solver.closure());
+                scale,
+                Rounding.closure(solver, scale));
     }
 
     private static List<JointLoad> joints(LinkageSolver solver) {
