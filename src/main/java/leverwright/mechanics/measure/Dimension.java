@@ -112,6 +112,34 @@ public enum Dimension {
         };
     }
 
+    /** Returns a value of this kind as a person may type it, such as "1.78 m". */
+    public String example() {
+        return switch (this) {
+            case ANGLE -> "45 deg";
+            case LENGTH -> "1.78 m";
+            case MASS -> "71 kg";
+            case FORCE -> "490 N";
+            case MOMENT -> "123 N·m";
+            case WORK -> "250 J";
+            case STRESS -> "250 kPa";
+            case RATIO -> "12 %";
+            case STIFFNESS -> "400 N/m";
+            case DURATION -> "2.5 s";
+            case ANGULAR_VELOCITY -> "60 deg/s";
+            case ANGULAR_ACCELERATION -> "200 deg/s²";
+            case SPEED -> "0.4 m/s";
+            case ACCELERATION -> "9.81 m/s²";
+            case POWER -> "300 W";
+            case AREA -> "48 cm²";
+            case INERTIA -> "0.1 kg·m²";
+        };
+    }
+
+    String exampleWithError() {
+        String[] parts = example().split(" ");
+        return parts[0] + " ± 0.1 " + parts[1];
+    }
+
     /** The ways to write units of this kind, for messages. */
     String unitList() {
         List<String> ways = new ArrayList<>();

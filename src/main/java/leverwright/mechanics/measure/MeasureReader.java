@@ -14,6 +14,7 @@ final class MeasureReader {
     private static final String NUMBER = "([-+]?(?:\\d++(?:\\.\\d*+)?|\\.\\d++)(?:[eE][-+]?\\d++)?)(?![.\\d])";
     private static final String UNIT = "([^-+\\d,.]*+(?:(?<=[A-Za-z^])[23](?![\\d.A-Za-z'\"]))?)";
     private static final Pattern PART = Pattern.compile("\\s*" + NUMBER + UNIT);
+    private static final Pattern DOT_IN_UNIT = Pattern.compile("(?<=[A-Za-z])\\.(?=[A-Za-z])");
     private static final Pattern COMMA = Pattern.compile("\\d,\\d");
 
     private final String typed;
@@ -50,7 +51,11 @@ final class MeasureReader {
         if (text.length() > LONGEST) {
             throw refusal("is longer than " + LONGEST + " characters; write it like " + example(false));
         }
-        return text.replace('−', '-').replace("+/-", "±").replace("+-", "±");
+        return DOT_IN_UNIT
+                .matcher(text.replace('−', '-').replace('–', '-'))
+                .replaceAll("·")
+                .replace("+/-", "±")
+                .replace("+-", "±");
     }
 
     private void refuseWhatIsNoNumber(String text) {
@@ -165,9 +170,7 @@ final class MeasureReader {
     }
 
     private String example(boolean withError) {
-        Unit unit = wanted.shown();
-        String number = withError ? "45 ± 5" : "45";
-        return "“" + (unit == Unit.ONE ? number : number + " " + unit.plainWay()) + "”";
+        return "“" + (withError ? wanted.exampleWithError() : wanted.example()) + "”";
     }
 
     private static String shortened(String text) {

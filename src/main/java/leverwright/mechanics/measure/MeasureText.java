@@ -1,7 +1,6 @@
 package leverwright.mechanics.measure;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 
@@ -55,31 +54,24 @@ public final class MeasureText {
     }
 
     /**
-     * Returns the shortest text in a unit that {@link #parse} reads back to the same bits, error included; in the SI unit
-     * where the given unit has no such text.
+     * Returns a text in a unit that {@link #parse} reads back to the same bits, error included, with the fewest decimal
+     * places; in the SI unit where the given unit has no such text.
      *
      * @throws IllegalArgumentException if the unit is of another kind
      */
     public static String exact(Measure<?> measure, Unit unit) {
         Checks.unit(unit, measure.dimension());
-        String value = shortest(measure.si(), unit);
-        String error = shortest(measure.error(), unit);
-        Unit si = measure.dimension().si();
-        if (value.isEmpty() || error.isEmpty()) {
-            return withError(shortest(measure.si(), si), shortest(measure.error(), si), measure, si);
-        }
-        return withError(value, error, measure, unit);
+        boolean readsBack = readsBack(measure.si(), unit) && readsBack(measure.error(), unit);
+        Unit used = readsBack ? unit : measure.dimension().si();
+        return withError(
+                NumberText.print(used.decimal(measure.si())),
+                NumberText.print(used.decimal(measure.error())),
+                measure,
+                used);
     }
 
-    private static String shortest(double si, Unit unit) {
-        BigDecimal number = new BigDecimal(unit.fromSi(si));
-        for (int digits = 1; digits <= 17; digits++) {
-            BigDecimal cut = number.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-            if (Double.compare(unit.toSi(cut.doubleValue()) + 0.0, si) == 0) {
-                return NumberText.general(cut.doubleValue(), digits);
-            }
-        }
-        return "";
+    private static boolean readsBack(double si, Unit unit) {
+        return unit.toSi(unit.decimal(si).doubleValue()) == si;
     }
 
     private static String withError(String value, String error, Measure<?> measure, Unit unit) {

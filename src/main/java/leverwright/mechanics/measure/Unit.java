@@ -1,5 +1,8 @@
 package leverwright.mechanics.measure;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -93,6 +96,9 @@ public enum Unit {
     /** Kilogram square metre. */
     KILOGRAM_SQUARE_METRE("kg·m²", Dimension.INERTIA, 1, 1, "kg·m²");
 
+    /** Whole numbers up to here are exact as doubles. */
+    private static final double LARGEST_WHOLE = 0x1p53;
+
     private final String symbol;
     private final Dimension dimension;
     private final double numerator;
@@ -130,6 +136,28 @@ public enum Unit {
     /** Returns an SI value as a number of this unit. */
     public double fromSi(double si) {
         return si * denominator / numerator;
+    }
+
+    /**
+     * Returns an SI value as the decimal number of this unit with the fewest places that reads back to the same double;
+     * 17 significant digits where none with up to 15 places does.
+     *
+     * @param si a finite value
+     */
+    public BigDecimal decimal(double si) {
+        double number = fromSi(si);
+        double power = 1;
+        for (int places = 0; places <= 15 && Math.abs(number * power) < LARGEST_WHOLE; places++) {
+            double whole = Math.rint(number * power);
+            if (toSi(whole / power) == si) {
+                return BigDecimal.valueOf((long) whole, places);
+            }
+            power *= 10;
+        }
+        BigDecimal all = new BigDecimal(number)
+                .round(new MathContext(17, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros();
+        return all.scale() < 0 ? all.setScale(0) : all;
     }
 
     /**

@@ -1,6 +1,6 @@
 package leverwright.mechanics.working;
 
-import leverwright.mechanics.measure.NumberText;
+import java.util.function.Function;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.numeric.Trigonometry;
 
@@ -21,12 +21,20 @@ record Approximation(double value, double error) {
     private static final Approximation UNKNOWN = new Approximation(0, Double.NaN);
 
     /** The line with so many significant digits for every symbol. */
-    static Approximation of(Expression expression, int digits) {
+    static Approximation ofPrinted(Expression expression, int digits) {
+        return of(
+                expression,
+                symbol -> leaf(Units.number(symbol, digits).doubleValue(), Units.printed(symbol.dimension())));
+    }
+
+    /** The formula with the doubles of its symbols taken as exact. */
+    static Approximation ofFormula(Expression expression) {
+        return of(expression, symbol -> new Approximation(symbol.si(), 0));
+    }
+
+    private static Approximation of(Expression expression, Function<Expression.Symbol, Approximation> symbols) {
         if (expression instanceof Expression.Symbol symbol) {
-            Unit unit = Units.printed(symbol.dimension());
-            double printed =
-                    NumberText.rounded(unit.fromSi(symbol.si()), digits).doubleValue();
-            return leaf(printed, unit);
+            return symbols.apply(symbol);
         }
         if (expression instanceof Expression.Constant constant) {
             return leaf(constant.number().doubleValue(), constant.unit());
@@ -34,41 +42,41 @@ record Approximation(double value, double error) {
         if (expression instanceof Expression.Sum sum) {
             Approximation total = new Approximation(0, 0);
             for (Expression term : sum.terms()) {
-                total = total.plus(of(term, digits));
+                total = total.plus(of(term, symbols));
             }
             return total;
         }
         if (expression instanceof Expression.Product product) {
             Approximation result = new Approximation(1, 0);
             for (Expression factor : product.factors()) {
-                result = result.times(of(factor, digits));
+                result = result.times(of(factor, symbols));
             }
             return result;
         }
         if (expression instanceof Expression.Quotient quotient) {
-            return of(quotient.numerator(), digits).over(of(quotient.denominator(), digits));
+            return of(quotient.numerator(), symbols).over(of(quotient.denominator(), symbols));
         }
-        return ofOne(expression, digits);
+        return ofOne(expression, symbols);
     }
 
-    private static Approximation ofOne(Expression expression, int digits) {
+    private static Approximation ofOne(Expression expression, Function<Expression.Symbol, Approximation> symbols) {
         if (expression instanceof Expression.Negation negation) {
-            Approximation operand = of(negation.operand(), digits);
+            Approximation operand = of(negation.operand(), symbols);
             return new Approximation(-operand.value, operand.error);
         }
         if (expression instanceof Expression.Square square) {
-            Approximation operand = of(square.operand(), digits);
+            Approximation operand = of(square.operand(), symbols);
             return operand.times(operand);
         }
         if (expression instanceof Expression.SquareRoot root) {
-            return of(root.operand(), digits).root();
+            return of(root.operand(), symbols).root();
         }
         if (expression instanceof Expression.Sine sine) {
-            Approximation angle = of(sine.angle(), digits);
+            Approximation angle = of(sine.angle(), symbols);
             return new Approximation(Trigonometry.sine(angle.value), angle.error + 2 * ROUNDING);
         }
         if (expression instanceof Expression.Cosine cosine) {
-            Approximation angle = of(cosine.angle(), digits);
+            Approximation angle = of(cosine.angle(), symbols);
             return new Approximation(Trigonometry.cosine(angle.value), angle.error + 2 * ROUNDING);
         }
         return UNKNOWN;

@@ -1,9 +1,7 @@
 package leverwright.mechanics.working;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import leverwright.mechanics.measure.Dimension;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Unit;
@@ -134,11 +132,11 @@ public sealed interface Expression {
 
     /**
      * Returns a named value that is exact as a decimal and printed in full, such as standard gravity. The decimal is the
-     * shortest that reads back to the same double.
+     * one with the fewest places that reads back to the same double.
      */
     static Expression exact(String name, Measure<?> value, String source) {
         Unit unit = Units.printed(value.dimension());
-        return new Constant(name, Units.shortest(value.si(), unit), unit, source);
+        return new Constant(name, unit.decimal(value.si()), unit, source);
     }
 
     /**
@@ -214,40 +212,5 @@ public sealed interface Expression {
     default double evaluate() {
         return DecimalArithmetic.evaluate(this, symbol -> new BigDecimal(symbol.si()))
                 .doubleValue();
-    }
-
-    /** What may stand as a name. */
-    final class Names {
-        private static final Pattern NAME = Pattern.compile("\\p{L}[\\p{L}\\p{N}_]*");
-
-        private Names() {}
-
-        static void check(String name) {
-            if (!NAME.matcher(name).matches() || name.equals("sin") || name.equals("cos")) {
-                throw new IllegalArgumentException(
-                        "“" + name
-                                + "” cannot name a value in a working; use letters, digits and _, a letter first, not sin or cos");
-            }
-        }
-
-        static void checkSource(String source) {
-            if (source.chars().anyMatch(c -> c == '[' || c == ']' || Character.isISOControl(c))) {
-                throw new IllegalArgumentException(
-                        "“" + source + "” cannot be a source or note in a working; leave out [ ] and line breaks");
-            }
-        }
-
-        static List<Expression> atLeastOne(List<Expression> parts, String what) {
-            if (parts.isEmpty()) {
-                throw new IllegalArgumentException("a " + what + " needs at least one part");
-            }
-            return List.copyOf(parts);
-        }
-
-        static List<Expression> joined(List<Expression> parts, Expression last) {
-            List<Expression> all = new ArrayList<>(parts);
-            all.add(last);
-            return all;
-        }
     }
 }

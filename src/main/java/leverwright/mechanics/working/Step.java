@@ -19,9 +19,9 @@ public record Step(
 
     /** Checks name, value and texts; minus zero becomes zero. */
     public Step {
-        Expression.Names.check(symbol);
-        Expression.Names.checkSource(source);
-        Expression.Names.checkSource(note);
+        Names.check(symbol);
+        Names.checkSource(source);
+        Names.checkSource(note);
         value = dimension.of(value, 0).si();
     }
 

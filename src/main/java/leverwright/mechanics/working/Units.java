@@ -4,12 +4,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import leverwright.mechanics.measure.Dimension;
+import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Unit;
 
 /** The one unit in which workings print each kind: SI, but degrees for angles, so that lines are consistent. */
 final class Units {
-    /** Whole numbers up to here are exact as doubles. */
-    private static final double LARGEST_WHOLE = 0x1p53;
+    /** Up to this count of digits small numbers stop at the decimals of {@link NumberText}; beyond it they do not. */
+    private static final int ORDINARY_DIGITS = 9;
 
     private Units() {}
 
@@ -17,20 +18,13 @@ final class Units {
         return dimension == Dimension.ANGLE ? Unit.DEGREE : dimension.si();
     }
 
-    /** The decimal with the fewest places in a unit that converts to the same double. */
-    static BigDecimal shortest(double si, Unit unit) {
-        double number = unit.fromSi(si);
-        double power = 1;
-        for (int places = 0; places <= 15 && Math.abs(number * power) < LARGEST_WHOLE; places++) {
-            double whole = Math.rint(number * power);
-            if (unit.toSi(whole / power) == si) {
-                return BigDecimal.valueOf((long) whole, places);
-            }
-            power *= 10;
+    /** The number that stands for a symbol in a line whose inputs have so many digits. */
+    static BigDecimal number(Expression.Symbol symbol, int digits) {
+        double value = printed(symbol.dimension()).fromSi(symbol.si());
+        if (digits <= ORDINARY_DIGITS) {
+            return NumberText.rounded(value, digits);
         }
-        BigDecimal all = new BigDecimal(number)
-                .round(new MathContext(17, RoundingMode.HALF_EVEN))
-                .stripTrailingZeros();
-        return all.scale() < 0 ? all.setScale(0) : all;
+        BigDecimal cut = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+        return cut.scale() < 0 ? cut.setScale(0) : cut;
     }
 }

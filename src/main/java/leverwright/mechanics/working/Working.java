@@ -27,8 +27,8 @@ public record Working(String title, List<Step> steps, List<Step> checks, String 
      * @throws IllegalArgumentException if there is no step, or if a name stands for two values
      */
     public Working {
-        Expression.Names.checkSource(title);
-        Expression.Names.checkSource(ending);
+        Names.checkSource(title);
+        Names.checkSource(ending);
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("the working “" + title + "” needs at least one step");
         }

@@ -118,7 +118,7 @@ public final class WorkingText {
 
     private static String number(Expression.Symbol symbol, int digits) {
         Unit unit = Units.printed(symbol.dimension());
-        String number = NumberText.significant(unit.fromSi(symbol.si()), digits);
+        String number = NumberText.print(Units.number(symbol, digits));
         return unit == Unit.DEGREE ? unit.attach(number) : number;
     }
 

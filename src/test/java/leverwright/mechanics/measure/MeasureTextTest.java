@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class MeasureTextTest {
 
@@ -47,6 +49,8 @@ class MeasureTextTest {
                 "123 N·m | MOMENT | 123 | 0",
                 "123 Nm | MOMENT | 123 | 0",
                 "123 N m | MOMENT | 123 | 0",
+                "123 N.m | MOMENT | 123 | 0",
+                "–45 deg | ANGLE | -0.7853981633974483 | 0",
                 "123 N*m | MOMENT | 123 | 0",
                 "12 % | RATIO | 0.12 | 0",
                 "0.12 | RATIO | 0.12 | 0",
@@ -68,11 +72,29 @@ class MeasureTextTest {
     }
 
     @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void readsTheExamplesThatItsMessagesGive(Dimension dimension) {
+        assertEquals(0, MeasureText.parse(dimension.example(), dimension).error());
+        assertTrue(MeasureText.parse(dimension.exampleWithError(), dimension).error() > 0);
+    }
+
+    @Test
+    void refusesLongTextsAndControlCharactersWithoutRepeatingThem() {
+        IllegalArgumentException refusal = assertThrows(
+                IllegalArgumentException.class, () -> MeasureText.parse("4".repeat(100_000), Dimension.MASS));
+        assertTrue(String.valueOf(refusal.getMessage()).length() < 200, refusal.getMessage());
+        assertTrue(String.valueOf(assertThrows(
+                                IllegalArgumentException.class, () -> MeasureText.parse("4 k\u0007g", Dimension.MASS))
+                        .getMessage())
+                .contains("“4 k?g”"));
+    }
+
+    @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "`` | LENGTH | a length is needed and nothing was typed; write it like “45 m”",
+                "`` | LENGTH | a length is needed and nothing was typed; write it like “1.78 m”",
                 "`   ` | ANGLE | an angle is needed and nothing was typed; write it like “45 deg”",
                 "NaN kg | MASS | “NaN kg” is not a finite number",
                 "-infinity | MASS | “-infinity” is not a finite number",

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leverwright.mechanics.measure.Dimension;
@@ -43,6 +44,26 @@ class PrintedWorkingsPropertyTest {
             }
         }
         assertTrue(lines >= 2 * WORKINGS, "lines seen: " + lines);
+    }
+
+    /** The random workings reach what the rules of printing are about; without that the tests here would say little. */
+    @Test
+    void theRandomWorkingsReachEveryRule() {
+        Map<String, Integer> seen = new TreeMap<>();
+        for (int i = 0; i < WORKINGS / 4; i++) {
+            printedUnits.clear();
+            for (String line : printedSteps(randomWorking())) {
+                Matcher parts = parts(line);
+                int digits = digitsUsed(parts);
+                seen.merge(digits > 9 ? "all digits" : digits > 4 ? "more digits" : "four digits", 1, Integer::sum);
+                double value = printedUnits.getOrDefault(parts.group(1), 0.0);
+                seen.merge(
+                        scale(parts) < fullDecimals(new BigDecimal(value)) ? "value cut" : "value full",
+                        1,
+                        Integer::sum);
+            }
+        }
+        assertTrue(seen.values().stream().allMatch(count -> count >= 5) && seen.size() == 5, seen::toString);
     }
 
     @Test
@@ -112,8 +133,10 @@ class PrintedWorkingsPropertyTest {
         BigDecimal exact = new BigDecimal(printedUnits.getOrDefault(name, 0.0));
         String sign = exact.signum() < 0 ? "−" : "";
         BigDecimal cut = exact.abs().round(new MathContext(digits, RoundingMode.HALF_EVEN));
-        int places = exact.signum() == 0 ? 0 : digits - 1 - (cut.precision() - cut.scale() - 1);
-        BigDecimal shown = exact.abs().setScale(Math.min(Math.max(places, 0), 12), RoundingMode.HALF_EVEN);
+        int places = digits - 1 - (cut.precision() - cut.scale() - 1);
+        BigDecimal shown = digits <= 9
+                ? exact.abs().setScale(Math.min(Math.max(places, 0), 12), RoundingMode.HALF_EVEN)
+                : cut.setScale(Math.max(cut.scale(), 0));
         String number = shown.signum() == 0 ? "0" : sign + shown.toPlainString();
         return angles.getOrDefault(name, false) ? number + "°" : number;
     }
@@ -187,7 +210,7 @@ class PrintedWorkingsPropertyTest {
             case 0 -> a.plus(randomExpression(known, step, depth - 1));
             case 1, 2 -> a.minus(randomExpression(known, step, depth - 1));
             case 3, 4 -> a.times(randomExpression(known, step, depth - 1));
-            case 5 -> a.dividedBy(leaf(List.of()));
+            case 5 -> a.dividedBy(random.nextBoolean() ? leaf(List.of()) : nearlyCancelled());
             case 6 -> a.times(random.nextBoolean() ? Expression.sine(angle()) : Expression.cosine(angle()));
             case 7 -> Expression.squareRoot(a.squared().plus(leaf(known).squared()));
             default -> nearlyCancelled();

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
@@ -130,10 +132,41 @@ class WorkingTextTest {
 
     @Test
     void refusesAStepWhoseFormulaGivesAnotherValue() {
-        Step step = Step.of("p", Expression.symbol("a", Ratio.of(2), "one").squared(), Ratio.of(5), "");
-        IllegalStateException refusal =
-                assertThrows(IllegalStateException.class, () -> WorkingText.plain(Working.of("Square", List.of(step))));
-        assertTrue(String.valueOf(refusal.getMessage()).contains("states 5, but its formula gives 4"));
+        for (double wrong : new double[] {5, 4.1, 4.001, 3.9994, -4, 0}) {
+            Step step = Step.of("p", Expression.symbol("a", Ratio.of(2), "one").squared(), Ratio.of(wrong), "");
+            Working working = Working.of("Square", List.of(step));
+            IllegalStateException refusal =
+                    assertThrows(IllegalStateException.class, () -> WorkingText.plain(working), () -> "" + wrong);
+            assertTrue(
+                    String.valueOf(refusal.getMessage()).endsWith("but its formula a² does not give that"),
+                    refusal.getMessage());
+        }
+    }
+
+    @Test
+    void takesMoreDigitsWhereADivisorWouldVanishWithFew() {
+        Expression a = Expression.symbol("a", Ratio.of(1.00004), "one");
+        Expression b = Expression.symbol("b", Ratio.of(1.00001), "two");
+        Step step = Step.of("q", a.dividedBy(a.minus(b)), Ratio.of(1.00004 / (1.00004 - 1.00001)), "");
+        assertEquals("q = a/(a − b) = 1.00004/(1.00004 − 1.00001) = 33335", lastLine(step));
+    }
+
+    @Test
+    void showsWhatTheLineGivesWhereDoublesKeepNoDigit() {
+        // 0.3 − 0.1 − 0.2 is 2⁻⁵⁴ less in doubles than their exact values give: what is left is rounding alone.
+        Expression a = Expression.symbol("a", Ratio.of(0.3), "one");
+        Expression b = Expression.symbol("b", Ratio.of(0.1), "two");
+        Expression c = Expression.symbol("c", Ratio.of(0.2), "three");
+        Expression d = Expression.symbol("d", Ratio.of(1e6), "four");
+        Step step = Step.of("q", d.dividedBy(a.minus(b).minus(c)), Ratio.of(1e6 / (0.3 - 0.1 - 0.2)), "");
+        String line = lastLine(step);
+        String numbers = line.split(" = ")[2];
+        assertEquals(
+                line.split(" = ")[3],
+                new BigDecimal(PrintedLineParser.evaluate(numbers).toString())
+                        .setScale(0, RoundingMode.HALF_EVEN)
+                        .toPlainString()
+                        .replace('-', '−'));
     }
 
     @Test
