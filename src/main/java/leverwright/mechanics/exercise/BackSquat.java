@@ -105,7 +105,7 @@ public final class BackSquat extends Exercise<BackSquat> {
         double above = s.si(Knobs.BAR_HEIGHT_ON_TRUNK);
         double behind = s.si(Knobs.BAR_BEHIND_TRUNK);
         Layout layout = new Layout(body);
-        Stance stance = new Stance(layout, s, placing -> placeArms(placing, above, behind));
+        Stance stance = new Stance(layout, s, s.si(Knobs.BAR), placing -> placeArms(placing, above, behind));
         double barX = stance.stand(PREFERRED);
         layout.settle(Segment.UPPER_ARM);
         layout.settle(Segment.FOREARM);

@@ -101,7 +101,7 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
         Layout layout = new Layout(body);
         double reach = body.length(Segment.UPPER_ARM) + body.length(Segment.FOREARM) + body.gripAlong();
         Hang hang = hang(reach, body);
-        Stance stance = new Stance(layout, s, hang);
+        Stance stance = new Stance(layout, s, s.si(Knobs.BAR), hang);
         double barX = stance.stand(PREFERRED);
         hang.requireReach();
         for (Segment arm : ARMS) {

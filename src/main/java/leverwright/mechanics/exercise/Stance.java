@@ -30,20 +30,25 @@ final class Stance {
     private final Upper upper;
     private final double pressureX;
     private final double heelHeight;
-    private final double bar;
+    private final double load;
 
-    /** The arms and the bar, which follow trunk and legs. */
+    /** The arms and what they hold, which follow trunk and legs. */
     interface Upper {
-        /** Places the arms on a layout whose legs and trunk stand, and returns the bar's x, m. */
+        /** Places the arms on a layout whose legs and trunk stand, and returns the load's x, m. */
         double place(Layout layout);
     }
 
-    Stance(Layout layout, Settings settings, Upper upper) {
+    /**
+     * Begins a stance; the foot is placed.
+     *
+     * @param load mass that arms or trunk hold, kg, whose x {@code upper} returns
+     */
+    Stance(Layout layout, Settings settings, double load, Upper upper) {
         this.layout = layout;
         this.settings = settings;
         this.upper = upper;
         this.heelHeight = settings.si(Knobs.HEEL_HEIGHT);
-        this.bar = settings.si(Knobs.BAR);
+        this.load = load;
         double foot = layout.body().length(Segment.FOOT);
         double pitch = Trigonometry.arcSine(Math.min(1, heelHeight / foot));
         layout.lean(Segment.FOOT, pitch);
@@ -56,7 +61,7 @@ final class Stance {
      * Sets the leans, finds the one that balance decides, and places legs, trunk and arms.
      *
      * @param preferred the knobs that count as set, in this order, where fewer than two were given
-     * @return the bar's x, m
+     * @return the load's x, m
      * @throws IllegalArgumentException if more angles are set than can differ
      */
     double stand(List<Knob<Angle>> preferred) {
@@ -144,8 +149,8 @@ final class Stance {
     private double search(Segment segment, double least, double most, double flexion) {
         boolean together = segment == Segment.SHANK && flexion >= 0;
         DoubleUnaryOperator imbalance = lean -> {
-            double barX = pose(segment, lean, together, flexion);
-            return layout.massMomentAbout(pressureX) + bar * (barX - pressureX);
+            double loadX = pose(segment, lean, together, flexion);
+            return layout.massMomentAbout(pressureX) + load * (loadX - pressureX);
         };
         double from = least;
         double to = most;
@@ -168,13 +173,13 @@ final class Stance {
                 ? RootFinder.between("balanced posture", "rad", imbalance, from, to, ACCURACY)
                         .at()
                 : nearest;
-        double barX = pose(segment, lean, together, flexion);
+        double loadX = pose(segment, lean, together, flexion);
         layout.origin(segment, found ? BY_BALANCE : AT_THE_END);
         if (together) {
             layout.origin(Segment.THIGH, "the shank's lean, found by balance, less the knee's flexion");
         }
         layout.found(new Layout.Found(segment, found));
-        return barX;
+        return loadX;
     }
 
     private double pose(Segment segment, double lean, boolean together, double flexion) {
