@@ -22,13 +22,13 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes and reads records of a closed set. A record is an object with one key a component; a member of a sealed family
- * says its kind first; a constant is its name in small letters with spaces; an exact decimal is text; a component that
+ * says its kind first, under the key {@code type}; a constant is its name in small letters with spaces; an exact decimal is text; a component that
  * may be null is absent when it is, a null in a list is null. Only records of the set are ever made, and only from values of
  * exactly the declared types.
  */
 final class RecordCodec {
 
-    private static final String KIND = "kind";
+    private static final String TYPE = "type";
     private static final long GREATEST_WHOLE = (1L << 53) - 1;
     private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,400}(\\.[0-9]{1,400})?");
 
@@ -43,6 +43,12 @@ final class RecordCodec {
     RecordCodec(Map<Class<?>, String> kinds) {
         this.kinds = Map.copyOf(kinds);
         kinds.keySet().forEach(type -> shapes.put(type, new RecordShape(type)));
+        shapes.forEach((type, shape) -> {
+            if (shape.parts().stream().anyMatch(part -> part.key().equals(TYPE))) {
+                throw new IllegalArgumentException(type.getName() + " has a component called " + TYPE
+                        + ", which is the key that names the members of a family; call it otherwise");
+            }
+        });
     }
 
     /** Returns the records that may be written or read. */
@@ -55,7 +61,7 @@ final class RecordCodec {
         Map<String, JsonValue> members = new LinkedHashMap<>();
         RecordShape shape = shape(record.getClass());
         if (declared.isSealed()) {
-            members.put(KIND, new JsonText(kind(record.getClass())));
+            members.put(TYPE, new JsonText(kind(record.getClass())));
         }
         for (RecordShape.Part part : shape.parts()) {
             Object value = RecordShape.value(part, record);
@@ -199,7 +205,7 @@ final class RecordCodec {
     }
 
     private Class<?> readKind(JsonCursor cursor, Class<?> family) {
-        JsonCursor place = cursor.member(KIND);
+        JsonCursor place = cursor.member(TYPE);
         String text = place.text();
         List<String> allowed = new ArrayList<>();
         for (Class<?> member : family.getPermittedSubclasses()) {

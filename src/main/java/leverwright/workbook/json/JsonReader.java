@@ -163,11 +163,17 @@ public final class JsonReader {
         if (!Double.isFinite(value)) {
             throw problem(position, "the number " + written + " is too large; allowed are magnitudes up to 1.797e308");
         }
-        boolean whole = written.chars().allMatch(character -> character == '-' || Character.isDigit(character));
-        if (whole && Math.abs(value) >= LARGEST_EXACT_WHOLE && !new BigDecimal(value).equals(new BigDecimal(written))) {
+        if (Math.abs(value) >= LARGEST_EXACT_WHOLE && losesDigits(written, value)) {
             throw problem(position, "the whole number " + written + " has more digits than are kept; write it as text");
         }
         return new JsonNumber(value, position);
+    }
+
+    private static boolean losesDigits(String written, double value) {
+        boolean whole = written.chars().allMatch(character -> character == '-' || Character.isDigit(character));
+        return whole
+                && !CanonicalNumber.write(value).equals(written)
+                && !new BigDecimal(value).equals(new BigDecimal(written));
     }
 
     private Position tokenPosition() {

@@ -125,6 +125,7 @@ class JsonReaderTest {
         assertEquals(
                 JsonArray.ofNumbers(9007199254740992.0, 9007199254740994.0),
                 read("[9007199254740992, 9007199254740994]"));
+        assertEquals(JsonArray.ofNumbers(Math.scalb(1.0, 55)), read("[36028797018963970]"));
         assertEquals(JsonArray.ofNumbers(0.1), read("[0.1000000000000000055511151231257827]"));
         assertEquals(JsonArray.ofNumbers(0), read("[-0.0]"));
         assertEquals(JsonArray.ofNumbers(Double.MIN_VALUE, Double.MAX_VALUE), read("[5e-324, 1.7976931348623157e308]"));
