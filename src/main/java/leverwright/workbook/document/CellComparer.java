@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 /** Goes through the cells of two records and gathers the lines of their comparison. */
 final class CellComparer {
 
+    private static final String OWN = "the script's own setting";
+
     private final Workbook workbook;
     private final List<String> differences = new ArrayList<>();
     private final List<String> unmetClaims = new ArrayList<>();
@@ -39,10 +41,10 @@ final class CellComparer {
         TreeSet<String> names = new TreeSet<>(recorded.keySet());
         names.addAll(recomputed.keySet());
         for (String name : names) {
-            String before = recorded.getOrDefault(name, "as its script says");
-            String now = recomputed.getOrDefault(name, "as its script says");
+            String before = recorded.getOrDefault(name, OWN);
+            String now = recomputed.getOrDefault(name, OWN);
             if (!before.equals(now)) {
-                differences.add("dial \"" + name + "\": recorded at " + before + ", recomputed at " + now);
+                differences.add("dial \"" + name + "\": recorded with " + before + ", recomputed with " + now);
             }
         }
     }

@@ -87,10 +87,10 @@ final class ResultComparison {
         List<String> one = List.of(recorded.split("\n", -1));
         List<String> other = List.of(recomputed.split("\n", -1));
         for (int index = 0; index < Math.max(one.size(), other.size()); index++) {
-            String before = index < one.size() ? one.get(index) : "";
-            String now = index < other.size() ? other.get(index) : "";
-            if (!before.equals(now) || (index >= one.size() != index >= other.size())) {
-                say("text line " + (index + 1) + ": recorded " + quoted(before) + ", recomputed " + quoted(now));
+            String before = index < one.size() ? quoted(one.get(index)) : "no such line";
+            String now = index < other.size() ? quoted(other.get(index)) : "no such line";
+            if (!before.equals(now) || !one.get(index).equals(other.get(index))) {
+                say("text line " + (index + 1) + ": recorded " + before + ", recomputed " + now);
                 return;
             }
         }

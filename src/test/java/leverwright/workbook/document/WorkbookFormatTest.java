@@ -17,6 +17,58 @@ class WorkbookFormatTest {
 
     private static final long SEED = 20251125;
 
+    private static final String EXTENDED = """
+                {
+                  "format": "leverwright-workbook",
+                  "version": 1,
+                  "title": "t",
+                  "author": "",
+                  "about": "",
+                  "sheet": [
+                    {
+                      "id": "c1",
+                      "script": [],
+                      "zoom": 2,
+                      "folded": true
+                    }
+                  ],
+                  "dials": {},
+                  "record": {
+                    "engine": "0.1.0",
+                    "java": "17",
+                    "seed": 1,
+                    "sheet": "0",
+                    "dials": {},
+                    "cells": {
+                      "c1": {
+                        "state": "fresh",
+                        "results": [
+                          {
+                            "type": "text",
+                            "title": "",
+                            "text": "a",
+                            "leftOut": 0,
+                            "notes": [],
+                            "colour": {
+                              "b": 1,
+                              "a": [
+                                {
+                                  "deep": null
+                                }
+                              ]
+                            }
+                          }
+                        ],
+                        "took": 0.5
+                      }
+                    },
+                    "machine": "m"
+                  },
+                  "shelf": "yes",
+                  "age": [1, 2]
+                }
+                """;
+
     private static String written(Workbook workbook) {
         return new String(WorkbookFormat.write(workbook), StandardCharsets.UTF_8);
     }
@@ -90,61 +142,10 @@ class WorkbookFormatTest {
 
     @Test
     void keysThatThisVersionDoesNotKnowAreKeptAtEveryLevelInTheirOrder() {
-        String text = """
-                {
-                  "format": "leverwright-workbook",
-                  "version": 1,
-                  "title": "t",
-                  "author": "",
-                  "about": "",
-                  "sheet": [
-                    {
-                      "id": "c1",
-                      "script": [],
-                      "zoom": 2,
-                      "folded": true
-                    }
-                  ],
-                  "dials": {},
-                  "record": {
-                    "engine": "0.1.0",
-                    "java": "17",
-                    "seed": 1,
-                    "sheet": "0",
-                    "dials": {},
-                    "cells": {
-                      "c1": {
-                        "state": "fresh",
-                        "results": [
-                          {
-                            "type": "text",
-                            "title": "",
-                            "text": "a",
-                            "leftOut": 0,
-                            "notes": [],
-                            "colour": {
-                              "b": 1,
-                              "a": [
-                                {
-                                  "deep": null
-                                }
-                              ]
-                            }
-                          }
-                        ],
-                        "took": 0.5
-                      }
-                    },
-                    "machine": "m"
-                  },
-                  "shelf": "yes",
-                  "age": [1, 2]
-                }
-                """;
-        assertEquals(text, written(read(text)));
-        Workbook edited = read(text).withText("c1", "var a = 1;").withDial("Torso lean", "45 deg");
+        assertEquals(EXTENDED, written(read(EXTENDED)));
+        Workbook edited = read(EXTENDED).withText("c1", "var a = 1;").withDial("Torso lean", "45 deg");
         assertEquals(
-                text.replace("\"script\": []", "\"script\": [\n        \"var a = 1;\"\n      ]")
+                EXTENDED.replace("\"script\": []", "\"script\": [\n        \"var a = 1;\"\n      ]")
                         .replace(
                                 "\"dials\": {},\n  \"rec",
                                 "\"dials\": {\n    \"Torso lean\": \"45 deg\"\n  },\n  \"rec"),
