@@ -118,7 +118,7 @@ public final class WorkerMain {
 
         synchronized void ask(long run) {
             stopped = Math.max(stopped, run);
-            if (run == running) {
+            if (running >= 0 && running <= run) {
                 StopCheck.ask();
                 runner.interrupt();
             }

@@ -1,0 +1,247 @@
+package leverwright.workbook.session;
+
+import com.sun.source.tree.BlockTree;
+import com.sun.source.tree.ClassTree;
+import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.ExpressionStatementTree;
+import com.sun.source.tree.MethodTree;
+import com.sun.source.tree.StatementTree;
+import com.sun.source.tree.Tree;
+import com.sun.source.tree.VariableTree;
+import com.sun.source.util.JavacTask;
+import com.sun.source.util.TreePath;
+import com.sun.source.util.Trees;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javax.lang.model.element.Element;
+import javax.lang.model.element.TypeElement;
+import javax.lang.model.type.TypeKind;
+import javax.lang.model.type.TypeMirror;
+import javax.lang.model.util.ElementFilter;
+import javax.tools.Diagnostic;
+import javax.tools.JavaFileObject;
+import leverwright.run.gate.Gate;
+import leverwright.run.gate.GateResult;
+import leverwright.run.gate.Refusal;
+import leverwright.run.result.CellState;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Compiles one cell into classes: once to find the types of variables declared with {@code var}, if there are any, and
+ * once for good. Then the classes pass the gate.
+ */
+final class CellCompiler {
+
+    /** What compiling came to: the classes, or why there are none. */
+    record Outcome(
+            @Nullable CompiledCell compiled, @Nullable CellOutcome failed) {}
+
+    private final Compilers compilers;
+    private final Gate gate;
+    private final ImmutableTypes immutableTypes = new ImmutableTypes();
+
+    CellCompiler(Compilers compilers, Gate gate) {
+        this.compilers = compilers;
+        this.gate = gate;
+    }
+
+    /** What the compiler said to one source. */
+    private static final class Pass {
+        final List<Diagnostic<? extends JavaFileObject>> diagnostics = new ArrayList<>();
+        final GeneratedSource source;
+
+        Pass(GeneratedSource source) {
+            this.source = source;
+        }
+
+        ParsedCell.@Nullable Problem problem() {
+            ParsedCell.Problem inScript =
+                    DiagnosticWords.first(diagnostics, source, each -> source.isFromScript(each.getPosition()));
+            return inScript != null ? inScript : DiagnosticWords.first(diagnostics, source, each -> true);
+        }
+    }
+
+    /**
+     * Compiles a cell whose script parsed without a problem.
+     *
+     * @param cell the cell
+     * @param imports the imports that hold for it: the standard ones, those of cells above, and one for each name that
+     *     it reads from above
+     */
+    Outcome compile(ParsedCell cell, List<String> imports) {
+        for (Map.Entry<String, Integer> early : cell.names().tooEarly().entrySet()) {
+            int start = early.getValue();
+            String words = early.getKey() + " is used before the line that gives it a value; move that line up";
+            return failed(
+                    cell,
+                    words,
+                    Span.of(cell.script().text(), start, start + early.getKey().length()));
+        }
+        Map<CellNames.Variable, String> types = new LinkedHashMap<>();
+        boolean inferred = cell.names().variables().stream().anyMatch(variable -> variable.type() == null);
+        ParsedCell.Value value = cell.value();
+        boolean hasValue = value != null;
+        if (inferred || (value != null && value.mayBeVoid())) {
+            Pass pass = new Pass(CellSources.toInfer(cell, imports));
+            Inference inference = infer(cell, pass);
+            ParsedCell.Problem problem = inference.complete ? null : pass.problem();
+            if (problem != null) {
+                return failed(cell, problem.message(), problem.span());
+            }
+            types.putAll(inference.types);
+            hasValue &= !inference.valueIsVoid;
+        }
+        cell.names().variables().stream()
+                .filter(variable -> variable.type() != null)
+                .forEach(variable -> types.put(variable, String.valueOf(variable.type())));
+        return generate(cell, new Pass(CellSources.toCompile(cell, imports, types, hasValue)), types);
+    }
+
+    private static Outcome failed(ParsedCell cell, String message, Span span) {
+        return new Outcome(null, CellOutcome.without(cell.script().id(), CellState.FAILED, message, span));
+    }
+
+    /** The types that the compiler found. */
+    private static final class Inference {
+        final Map<CellNames.Variable, String> types = new LinkedHashMap<>();
+        boolean valueIsVoid;
+        boolean complete;
+    }
+
+    private Inference infer(ParsedCell cell, Pass pass) {
+        JavacTask task = compilers.task(cell.className(), pass.source.text(), pass.diagnostics::add);
+        Inference inference = new Inference();
+        try {
+            CompilationUnitTree unit = task.parse().iterator().next();
+            task.analyze();
+            Trees trees = Trees.instance(task);
+            BlockTree body = runBody(unit);
+            if (body != null) {
+                read(cell, inference, body, statement -> trees.getTypeMirror(TreePath.getPath(unit, statement)));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        long wanted = cell.names().variables().stream()
+                .filter(variable -> variable.type() == null)
+                .count();
+        inference.complete = inference.types.size() == wanted;
+        return inference;
+    }
+
+    private static @Nullable BlockTree runBody(CompilationUnitTree unit) {
+        for (Tree type : unit.getTypeDecls()) {
+            for (Tree member : ((ClassTree) type).getMembers()) {
+                if (member instanceof MethodTree method && method.getName().contentEquals(CellParser.RUN)) {
+                    return method.getBody();
+                }
+            }
+        }
+        return null;
+    }
+
+    private interface TypeFinder {
+        @Nullable
+        TypeMirror of(Tree tree);
+    }
+
+    private static void read(ParsedCell cell, Inference inference, BlockTree body, TypeFinder finder) {
+        StatementTree last = null;
+        for (StatementTree statement : body.getStatements()) {
+            last = statement;
+            if (statement instanceof VariableTree variable) {
+                TypeMirror type = finder.of(variable);
+                if (type != null && type.getKind() != TypeKind.ERROR) {
+                    String name = variable.getName().toString();
+                    cell.names().variables().stream()
+                            .filter(each -> each.type() == null && each.name().equals(name))
+                            .forEach(each -> inference.types.put(each, TypeText.of(type)));
+                }
+            }
+        }
+        if (last instanceof ExpressionStatementTree call) {
+            TypeMirror type = finder.of(call.getExpression());
+            inference.valueIsVoid = type != null && type.getKind() == TypeKind.VOID;
+        }
+    }
+
+    private Outcome generate(ParsedCell cell, Pass pass, Map<CellNames.Variable, String> types) {
+        JavacTask task = compilers.task(cell.className(), pass.source.text(), pass.diagnostics::add);
+        compilers.files().takeWritten();
+        Set<String> immutable = new LinkedHashSet<>();
+        try {
+            task.parse();
+            for (Element analysed : task.analyze()) {
+                if (analysed instanceof TypeElement type
+                        && type.getQualifiedName().contentEquals(cell.className())) {
+                    immutable.addAll(immutable(type));
+                }
+            }
+            ParsedCell.Problem problem = pass.problem();
+            if (problem != null) {
+                return failed(cell, problem.message(), problem.span());
+            }
+            task.generate();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        ParsedCell.Problem problem = pass.problem();
+        if (problem != null) {
+            return failed(cell, problem.message(), problem.span());
+        }
+        return throughGate(cell, pass, types, immutable);
+    }
+
+    private Set<String> immutable(TypeElement type) {
+        immutableTypes.forgetCells();
+        return ElementFilter.fieldsIn(type.getEnclosedElements()).stream()
+                .filter(field -> immutableTypes.holds(field.asType()))
+                .map(field -> field.getSimpleName().toString())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private Outcome throughGate(
+            ParsedCell cell, Pass pass, Map<CellNames.Variable, String> types, Set<String> immutable) {
+        Map<String, byte[]> raw = compilers.files().takeWritten();
+        GateResult passed = gate.pass(cell.script().id(), raw, pass.source::scriptLine);
+        if (!passed.refusals().isEmpty()) {
+            return new Outcome(null, refused(cell, passed.refusals()));
+        }
+        String shape = shape(cell, types, immutable);
+        return new Outcome(new CompiledCell(cell, raw, passed.classes(), immutable, shape, imports(cell)), null);
+    }
+
+    private static CellOutcome refused(ParsedCell cell, List<Refusal> refusals) {
+        String words = refusals.stream().limit(5).map(Refusal::message).collect(Collectors.joining("\n"));
+        int line = refusals.get(0).line();
+        Span span = line > 0 ? Span.ofLine(cell.script().text(), line) : null;
+        return CellOutcome.without(cell.script().id(), CellState.REFUSED, words, span);
+    }
+
+    private static String shape(ParsedCell cell, Map<CellNames.Variable, String> types, Set<String> immutable) {
+        StringBuilder shape = new StringBuilder(cell.className());
+        types.forEach(
+                (variable, type) -> shape.append('\n').append(type).append(' ').append(variable.name()));
+        shape.append('\n').append(immutable);
+        for (Part element : cell.elements()) {
+            if (element.isMember()) {
+                shape.append('\n').append(cell.script().text(), element.start(), element.end());
+            }
+        }
+        return shape.toString();
+    }
+
+    private static List<String> imports(ParsedCell cell) {
+        return cell.elements().stream()
+                .filter(element -> element.kind() == Part.Kind.IMPORT)
+                .map(element -> cell.script().text().substring(element.start(), element.end()))
+                .toList();
+    }
+}

@@ -1,0 +1,221 @@
+package leverwright.workbook.session;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import leverwright.run.gate.AllowList;
+import leverwright.run.gate.Gate;
+import leverwright.run.result.DialDeclared;
+import leverwright.run.wire.Message;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The scripts of an open workbook, compiled here and run in a worker.
+ *
+ * <p>Operations run one at a time and return when they are done; call them from a background thread. {@link #stop()} may
+ * be called from any thread while one is under way.
+ */
+public final class Session implements AutoCloseable {
+
+    private final Object operations = new Object();
+    private final Sheet sheet;
+    private final Engine engine;
+    private final Map<String, Set<String>> dialCells = new LinkedHashMap<>();
+
+    /** Whether the rule that guards the ways that are shorter than a replay is followed; a test switches it off. */
+    private boolean ruleFollowed = true;
+
+    private Session(Sheet sheet, Engine engine) {
+        this.sheet = sheet;
+        this.engine = engine;
+    }
+
+    /**
+     * Opens a session: starts a worker and makes the compiler ready.
+     *
+     * @param options trust, seed, settings of dials and listener
+     * @throws IllegalStateException when this Java has no compiler
+     * @throws java.io.UncheckedIOException when no worker can be started
+     */
+    public static Session open(SessionOptions options) {
+        WorkerProcess worker = WorkerProcess.start(options.trusted());
+        try {
+            Compilers compilers = new Compilers();
+            Gate gate = new Gate(AllowList.standard(), options.trusted());
+            Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, gate));
+            return new Session(sheet, new Engine(options, worker, sheet));
+        } catch (RuntimeException e) {
+            worker.kill();
+            throw e;
+        }
+    }
+
+    /**
+     * Takes the script cells of a workbook and runs them all, from the top, in fresh classes. Cells begin to run while
+     * those below are still being compiled.
+     *
+     * @param scripts the script cells in order of the sheet
+     * @return what came of every cell
+     * @throws IllegalArgumentException when two cells have the same id
+     */
+    public RunReport run(List<CellScript> scripts) {
+        synchronized (operations) {
+            engine.begin();
+            engine.pardonAll();
+            engine.beginAll();
+            sheet.take(scripts, (cell, changed) -> {
+                engine.add(cell);
+                return !engine.isStopAsked();
+            });
+            engine.finish();
+            return report(RunReport.Way.REPLAY);
+        }
+    }
+
+    /**
+     * Sets a dial and computes what depends on it.
+     *
+     * @param dial the dial's name
+     * @param setting the setting in the unit grammar, for example {@code "45 deg"} or {@code "45 ± 5 deg"}; null goes
+     *     back to the script's own value
+     * @return what came of every cell
+     */
+    public RunReport setDial(String dial, @Nullable String setting) {
+        synchronized (operations) {
+            engine.begin();
+            if (setting == null) {
+                engine.settings().remove(dial);
+            } else {
+                engine.settings().put(dial, setting);
+            }
+            Set<String> concerned = sheet.withReaders(dialCells.getOrDefault(dial, Set.of()));
+            concerned.forEach(engine::pardon);
+            return compute(concerned, Message.Mode.SHORT);
+        }
+    }
+
+    /**
+     * Changes the script of one cell; it and everything that reads from it is computed again.
+     *
+     * @param id the cell's id
+     * @param text the new script
+     * @return what came of every cell
+     * @throws IllegalArgumentException when there is no script cell of this id
+     */
+    public RunReport edit(String id, String text) {
+        synchronized (operations) {
+            if (sheet.find(id) == null) {
+                throw new IllegalArgumentException("no script cell \"" + id + "\" in this workbook");
+            }
+            engine.begin();
+            List<CellScript> scripts = new ArrayList<>();
+            for (CellScript script : sheet.scripts()) {
+                scripts.add(script.id().equals(id) ? new CellScript(id, text) : script);
+            }
+            Set<String> before = sheet.withReaders(Set.of(id));
+            Set<String> changed = new LinkedHashSet<>(Set.of(id));
+            sheet.take(scripts, (cell, isNew) -> {
+                if (isNew) {
+                    changed.add(cell.id());
+                }
+                return !engine.isStopAsked();
+            });
+            changed.addAll(before);
+            Set<String> concerned = sheet.withReaders(changed);
+            concerned.forEach(engine::pardon);
+            return compute(concerned, Message.Mode.PATCH);
+        }
+    }
+
+    /** Computes some cells the short way where that is safe, and all of them otherwise. */
+    private RunReport compute(Set<String> concerned, Message.Mode mode) {
+        boolean safe = !ruleFollowed || sheet.isSafeAlone(concerned);
+        if (safe && !engine.isReplayDue()) {
+            concerned.forEach(engine.outcomes()::remove);
+            engine.runOnly(mode, concerned);
+            return report(mode == Message.Mode.SHORT ? RunReport.Way.SHORT : RunReport.Way.PATCH);
+        }
+        engine.outcomes().clear();
+        engine.replay();
+        return report(RunReport.Way.REPLAY);
+    }
+
+    /**
+     * Replays every cell and compares with what was shown, bit by bit.
+     *
+     * @return the replayed values, with the cells that differed
+     */
+    public RunReport confirm() {
+        synchronized (operations) {
+            engine.begin();
+            Map<String, CellOutcome> shown = new LinkedHashMap<>(engine.outcomes());
+            engine.outcomes().clear();
+            engine.replay();
+            List<String> differences = new ArrayList<>();
+            if (!engine.isStopAsked()) {
+                for (Sheet.Cell cell : sheet.cells()) {
+                    CellOutcome before = shown.get(cell.id());
+                    if (before != null && !Outcomes.same(before, engine.outcome(cell))) {
+                        differences.add(cell.id());
+                    }
+                }
+            }
+            return new RunReport(report(RunReport.Way.REPLAY).outcomes(), RunReport.Way.REPLAY, differences);
+        }
+    }
+
+    private RunReport report(RunReport.Way way) {
+        List<CellOutcome> outcomes = new ArrayList<>();
+        for (Sheet.Cell cell : sheet.cells()) {
+            CellOutcome outcome = engine.outcome(cell);
+            outcomes.add(outcome);
+            for (DialDeclared dial : outcome.dials()) {
+                dialCells
+                        .computeIfAbsent(dial.name(), name -> new LinkedHashSet<>())
+                        .add(cell.id());
+            }
+        }
+        return new RunReport(outcomes, way, List.of());
+    }
+
+    /**
+     * Returns which cells a cell reads from directly.
+     *
+     * @param id the cell's id
+     * @throws IllegalArgumentException when there is no script cell of this id
+     */
+    public Set<String> readsFrom(String id) {
+        synchronized (operations) {
+            Sheet.Cell cell = sheet.find(id);
+            if (cell == null) {
+                throw new IllegalArgumentException("no script cell \"" + id + "\" in this workbook");
+            }
+            return Set.copyOf(cell.readsFrom);
+        }
+    }
+
+    /** Stops the operation that is under way, if one is. From any thread; returns at once. */
+    public void stop() {
+        engine.stop();
+    }
+
+    /** Ends the worker. From any thread. */
+    @Override
+    public void close() {
+        engine.close();
+    }
+
+    /** Switches the safety rule off, so that a test can see that it notices. */
+    void ignoreSafetyRule() {
+        ruleFollowed = false;
+    }
+
+    /** Returns the worker's process, so that a test can end it. */
+    ProcessHandle workerHandle() {
+        return Objects.requireNonNull(engine.workerHandle());
+    }
+}

@@ -1,0 +1,115 @@
+package leverwright.workbook.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import leverwright.run.result.CellState;
+import leverwright.run.result.TextResult;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SessionTest {
+
+    private Session session;
+
+    @BeforeAll
+    void open() {
+        session = Session.open(SessionOptions.standard());
+    }
+
+    @AfterAll
+    void close() {
+        session.close();
+    }
+
+    /** Names the scripts a, b, c, … */
+    static List<CellScript> cells(String... scripts) {
+        List<CellScript> cells = new ArrayList<>();
+        for (int i = 0; i < scripts.length; i++) {
+            cells.add(new CellScript(String.valueOf((char) ('a' + i)), scripts[i]));
+        }
+        return cells;
+    }
+
+    private RunReport run(String... scripts) {
+        return session.run(cells(scripts));
+    }
+
+    static String text(RunReport report, String cell) {
+        CellOutcome outcome = report.outcome(cell);
+        assertEquals(CellState.FRESH, outcome.state(), outcome::message);
+        return ((TextResult) outcome.results().get(outcome.results().size() - 1)).text();
+    }
+
+    private static Span span(CellOutcome outcome) {
+        return Objects.requireNonNull(outcome.span(), () -> "no span: " + outcome.message());
+    }
+
+    @Test
+    void valueOfTheLastExpressionIsShown() {
+        assertEquals("5", text(run("2 + 3"), "a"));
+        assertEquals("5", text(run("int x = 2;\nx + 3"), "a"));
+        assertEquals("true", text(run("var x = 2;\nx < 3"), "a"));
+        assertEquals("[1, 2]", text(run("List.of(1, 2)"), "a"));
+        assertEquals("12", text(run("var s = 1;\nString.valueOf(s) + 2;"), "a"));
+    }
+
+    @Test
+    void callWithoutValueShowsNothingButWhatItPrints() {
+        CellOutcome outcome = run("System.out.println(\"hello\")").outcome("a");
+        assertEquals(CellState.FRESH, outcome.state(), outcome::message);
+        assertEquals("hello\n", outcome.output());
+        assertTrue(outcome.results().isEmpty());
+    }
+
+    @Test
+    void namesAreReadFromTheNearestCellAbove() {
+        RunReport report =
+                run("var m = 2.5;", "var m = 4;", "m * 2", "double twice(double x) { return x * m; }", "twice(3)");
+        assertEquals("8", text(report, "c"));
+        assertEquals("12.0", text(report, "e"));
+    }
+
+    @Test
+    void compileErrorTellsItsSpanInPlainWords() {
+        CellOutcome outcome = run("var x = 1;\nvar y = x + hight;").outcome("a");
+        assertEquals(CellState.FAILED, outcome.state());
+        assertEquals(new Span(2, 13, 2, 18), span(outcome));
+        assertTrue(outcome.message().contains("the name hight is not known here"), outcome.message());
+    }
+
+    @Test
+    void runTimeErrorTellsTheLine() {
+        CellOutcome outcome = run("int zero = 0;\n\nint f(int x) {\n    return x / zero;\n}\nf(3)")
+                .outcome("a");
+        assertEquals(CellState.FAILED, outcome.state());
+        assertEquals(4, span(outcome).line());
+        assertEquals("a whole number is divided by zero", outcome.message());
+    }
+
+    @Test
+    void failedCellStopsThoseThatReadFromIt() {
+        RunReport report = run("int zero = 0;", "var a = 1 / zero;", "a + 1", "7");
+        assertEquals(CellState.FAILED, report.outcome("b").state());
+        assertEquals(CellState.NOT_RUN, report.outcome("c").state());
+        assertEquals("not run: b failed", report.outcome("c").message());
+        assertEquals("7", text(report, "d"));
+    }
+
+    @Test
+    void editComputesTheCellAndItsReaders() {
+        run("var a = 1;", "var b = a + 1;", "b * 10", "5");
+        RunReport report = session.edit("a", "var a = 4;");
+        assertEquals("50", text(report, "c"));
+        assertEquals(RunReport.Way.PATCH, report.way());
+        assertNotNull(session.edit("a", "var a = 2.5;"));
+        assertEquals("35.0", text(session.confirm(), "c"));
+    }
+}
