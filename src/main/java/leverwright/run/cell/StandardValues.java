@@ -1,11 +1,19 @@
 package leverwright.run.cell;
 
+import java.util.List;
+import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.exercise.LeverView;
+import leverwright.mechanics.exercise.MomentTable;
+import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Curves;
 import leverwright.run.gate.woven.SameText;
+import leverwright.run.result.CurvesResult;
 import leverwright.run.result.Result;
 import leverwright.run.result.TextResult;
 import org.jspecify.annotations.Nullable;
 
-/** Shows plain values as text. */
+/** Shows the values of bare expressions: answers as numbers, tables as tables, anything else as text. */
 final class StandardValues {
 
     private StandardValues() {}
@@ -13,6 +21,28 @@ final class StandardValues {
     static @Nullable Result toResult(@Nullable Object value) {
         if (value instanceof ResultBuilder) {
             return null;
+        }
+        if (value instanceof Answer<?> answer) {
+            return Values.number(answer, false);
+        }
+        if (value instanceof Measure<?> measure) {
+            return Values.number("", measure);
+        }
+        if (value instanceof Double number && Double.isFinite(number)) {
+            return Values.number("", number);
+        }
+        if (value instanceof MomentTable moments) {
+            return MomentRows.result(moments);
+        }
+        if (value instanceof LeverView view) {
+            return LeverRows.result(view);
+        }
+        if (value instanceof Curves curves) {
+            return new CurvesResult(curves.title(), curves, curves.notes());
+        }
+        if (value instanceof HeldPosture held) {
+            return new TextResult(
+                    "", held.performance() + ": " + held.standing().words(), 0, List.of());
         }
         return TextResult.of(SameText.of(value));
     }

@@ -1,0 +1,60 @@
+package leverwright.run.cell;
+
+import java.util.ArrayList;
+import java.util.List;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.working.Sketch;
+import leverwright.run.result.FigureResult;
+
+/** A figure of a posture; it may still be told which load arms to draw and what to be called. */
+public final class FigureWord implements ResultBuilder {
+
+    private final HeldPosture posture;
+    private Joint[] joints = {};
+    private String title = "";
+
+    FigureWord(HeldPosture posture) {
+        this.posture = posture;
+    }
+
+    /**
+     * Draws the load arms of some joints.
+     *
+     * @param of the joints
+     */
+    public FigureWord loadArms(Joint... of) {
+        joints = of.clone();
+        return this;
+    }
+
+    /**
+     * Gives the figure a title of the cell's own.
+     *
+     * @param words the title
+     */
+    public FigureWord called(String words) {
+        title = words;
+        return this;
+    }
+
+    FigureResult result() {
+        Sketch sketch = posture.sketch(joints);
+        return new FigureResult(title.isEmpty() ? sketch.title() : title, inWords(sketch), sketch, sketch.notes());
+    }
+
+    /** Returns what the figure tells a reader who does not see it: forces, load arms and angles. */
+    private static String inWords(Sketch sketch) {
+        List<String> told = new ArrayList<>();
+        for (Sketch.Shape shape : sketch.shapes()) {
+            if (shape instanceof Sketch.Arrow arrow) {
+                told.add("force: " + arrow.label());
+            } else if (shape instanceof Sketch.LoadArm arm) {
+                told.add("load arm: " + arm.label());
+            } else if (shape instanceof Sketch.AngleArc arc) {
+                told.add("angle: " + arc.label());
+            }
+        }
+        return sketch.title() + (told.isEmpty() ? "" : "; " + String.join("; ", told));
+    }
+}
