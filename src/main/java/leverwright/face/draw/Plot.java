@@ -1,0 +1,140 @@
+package leverwright.face.draw;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/**
+ * The plot of a chart, drawn by the chart library and kept as shapes: the library scales and draws the series, everything
+ * around them (grid, words, marks) is ours. No font is touched.
+ */
+final class Plot {
+    private static final Color CLEAR = new Color(0, 0, 0, 0);
+    private static final BasicStroke THIN = new BasicStroke(1);
+    /** Wider than any plot, so that the library computes no ticks of its own. */
+    private static final int NO_TICKS = 1_000_000;
+
+    private final XYChart chart;
+    private final AffineTransform shift;
+    private final Map<Integer, Shape> lines = new TreeMap<>();
+    private final Map<Integer, Shape> areas = new TreeMap<>();
+
+    /** The rectangle of the plot in picture units, whole numbers. */
+    record Frame(int left, int top, int width, int height) {
+        int right() {
+            return left + width;
+        }
+
+        int bottom() {
+            return top + height;
+        }
+    }
+
+    /**
+     * Draws curves.
+     *
+     * @param frame where the plot lies
+     * @param x the horizontal scale
+     * @param y the vertical scale
+     * @param curves the curves, in the units of the scales
+     */
+    Plot(Frame frame, Scale x, Scale y, List<PlotCurve> curves) {
+        chart = new XYChart(frame.width(), frame.height());
+        shift = AffineTransform.getTranslateInstance(frame.left(), frame.top());
+        style(chart.getStyler(), x, y);
+        for (int i = 0; i < curves.size(); i++) {
+            addBands(curves.get(i), i);
+            add("line " + i, curves.get(i).x(), curves.get(i).y(), i, XYSeriesRenderStyle.Line);
+        }
+        PlotRecorder recorder = new PlotRecorder();
+        chart.paint(recorder, frame.width(), frame.height());
+        recorder.lines().forEach((index, path) -> lines.put(index, shift.createTransformedShape(path)));
+        recorder.areas().forEach((index, path) -> areas.put(index, shift.createTransformedShape(path)));
+    }
+
+    private static void style(XYStyler style, Scale x, Scale y) {
+        style.setChartBackgroundColor(CLEAR);
+        style.setPlotBackgroundColor(CLEAR);
+        style.setPlotBorderVisible(false);
+        style.setPlotGridLinesVisible(false);
+        style.setPlotTicksMarksVisible(false);
+        style.setChartTitleVisible(false);
+        style.setLegendVisible(false);
+        style.setAxisTitlesVisible(false);
+        style.setAxisTicksVisible(false);
+        style.setXAxisTickMarkSpacingHint(NO_TICKS);
+        style.setYAxisTickMarkSpacingHint(NO_TICKS);
+        style.setChartPadding(0);
+        style.setPlotMargin(0);
+        style.setPlotContentSize(1);
+        style.setXAxisMin(x.from());
+        style.setXAxisMax(x.to());
+        style.setYAxisMin(y.from());
+        style.setYAxisMax(y.to());
+    }
+
+    private void add(String name, double[] x, double[] y, int index, XYSeriesRenderStyle look) {
+        XYSeries series = chart.addSeries(name, x, y);
+        series.setXYSeriesRenderStyle(look);
+        series.setMarker(SeriesMarkers.NONE);
+        series.setLineStyle(THIN);
+        series.setLineColor(look == XYSeriesRenderStyle.Line ? PlotRecorder.series(index) : CLEAR);
+        series.setFillColor(PlotRecorder.series(index));
+    }
+
+    /** Adds the band of a curve as one polygon for every stretch without gaps: along its top and back along its foot. */
+    private void addBands(PlotCurve curve, int index) {
+        int start = 0;
+        for (int i = 0; i <= curve.x().length; i++) {
+            if (i == curve.x().length || Double.isNaN(curve.y()[i])) {
+                if (curve.hasBand() && i - start > 1) {
+                    addBand(curve, index, start, i);
+                }
+                start = i + 1;
+            }
+        }
+    }
+
+    private void addBand(PlotCurve curve, int index, int start, int end) {
+        int count = end - start;
+        double[] x = new double[2 * count];
+        double[] y = new double[2 * count];
+        for (int i = 0; i < count; i++) {
+            x[i] = curve.x()[start + i];
+            y[i] = curve.high()[start + i];
+            x[2 * count - 1 - i] = x[i];
+            y[2 * count - 1 - i] = curve.low()[start + i];
+        }
+        add("band " + index + " from " + start, x, y, index, XYSeriesRenderStyle.PolygonArea);
+    }
+
+    /** Returns where a value lies across the picture. */
+    double across(double x) {
+        return chart.getScreenXFromChart(x) + shift.getTranslateX();
+    }
+
+    /** Returns where a value lies down the picture. */
+    double down(double y) {
+        return chart.getScreenYFromChart(y) + shift.getTranslateY();
+    }
+
+    /** Returns a curve's line; empty when all of it is a gap. */
+    Shape line(int index) {
+        return lines.getOrDefault(index, new Path2D.Double());
+    }
+
+    /** Returns a curve's band; empty when it has none. */
+    Shape band(int index) {
+        return areas.getOrDefault(index, new Path2D.Double());
+    }
+}
