@@ -31,14 +31,19 @@ public final class Markup {
 
     /** Characters of XML 1.0, less those that turn the direction of what follows. */
     private static boolean allowed(int point) {
-        boolean turning = point >= 0x202A && point <= 0x202E || point >= 0x2066 && point <= 0x2069;
-        return !turning
-                && (point == '\t'
-                        || point == '\n'
-                        || point == '\r'
-                        || point >= 0x20 && point < 0x7F
-                        || point >= 0xA0 && point <= 0xD7FF
-                        || point >= 0xE000 && point <= 0xFFFD
-                        || point >= 0x10000 && point <= 0x10FFFF);
+        if (within(point, 0x202A, 0x202E) || within(point, 0x2066, 0x2069)) {
+            return false;
+        }
+        return point == '\t'
+                || point == '\n'
+                || point == '\r'
+                || within(point, 0x20, 0x7E)
+                || within(point, 0xA0, 0xD7FF)
+                || within(point, 0xE000, 0xFFFD)
+                || within(point, 0x10000, 0x10FFFF);
+    }
+
+    private static boolean within(int point, int first, int last) {
+        return first <= point && point <= last;
     }
 }

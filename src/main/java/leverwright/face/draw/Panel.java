@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Unit;
 
 /** One plot with its grid, axis words, curve names and present setting; a chart has one for every unit of its curves. */
@@ -24,7 +25,9 @@ final class Panel {
     private final PanelData data;
     private final double top;
     private final double width;
-    private final double height;
+    private final double plotHeight;
+    private final boolean beside;
+    private final List<List<String>> names = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
 
     /**
@@ -40,11 +43,37 @@ final class Panel {
     record PanelData(
             String setting, Unit settingUnit, Unit unit, List<PlotCurve> curves, int firstInk, double present) {}
 
-    Panel(PanelData data, double top, double width, double height) {
+    /**
+     * Prepares a panel.
+     *
+     * @param plotHeight the height of the plot with its words; names that find no place beside the plot go below it
+     */
+    Panel(PanelData data, double top, double width, double plotHeight) {
         this.data = data;
         this.top = top;
         this.width = width;
-        this.height = height;
+        this.plotHeight = plotHeight;
+        int lines = 0;
+        for (PlotCurve curve : data.curves()) {
+            names.add(wrap(curve.name()));
+            lines += names.get(names.size() - 1).size();
+        }
+        beside = widestName() < width * 0.32 && lines * LINE < plotHeight - TOP - BOTTOM;
+    }
+
+    private double widestName() {
+        double widest = 0;
+        for (List<String> name : names) {
+            for (String line : name) {
+                widest = Math.max(widest, type(0, false).width(line));
+            }
+        }
+        return widest;
+    }
+
+    /** Returns the height that the panel takes. */
+    double height() {
+        return plotHeight + (beside ? 0 : data.curves().size() * (LINE + 2) + 8);
     }
 
     /** Returns the pen of a chart's curve, counted from 0: colour and dash both tell it from the others. */
@@ -55,22 +84,9 @@ final class Panel {
 
     /** Returns the marks of the panel. */
     List<Mark> marks() {
-        List<List<String>> names = new ArrayList<>();
-        double widest = 0;
-        int lines = 0;
-        for (PlotCurve curve : data.curves()) {
-            List<String> name = wrap(curve.name());
-            names.add(name);
-            lines += name.size();
-            for (String line : name) {
-                widest = Math.max(widest, type(0, false).width(line));
-            }
-        }
-        boolean beside = widest < width * 0.32 && lines * LINE < height - TOP - BOTTOM;
-        double below = beside ? 0 : data.curves().size() * (LINE + 2) + 8;
-        int right = (int) Math.ceil(beside ? widest + 22 : 18);
+        int right = (int) Math.ceil(beside ? widestName() + 22 : 18);
         Plot.Frame frame = new Plot.Frame(
-                LEFT, (int) Math.round(top) + TOP, (int) width - LEFT - right, (int) (height - TOP - BOTTOM - below));
+                LEFT, (int) Math.round(top) + TOP, (int) width - LEFT - right, (int) (plotHeight - TOP - BOTTOM));
         Scale x = settingScale();
         Scale y = valueScale();
         Plot plot = new Plot(frame, x, y, data.curves());
@@ -78,7 +94,7 @@ final class Panel {
         drawCurves(plot);
         drawPresent(frame, plot);
         if (beside) {
-            drawNamesBeside(frame, plot, names);
+            drawNamesBeside(frame, plot);
         } else {
             drawNamesBelow(frame);
         }
@@ -166,7 +182,7 @@ final class Panel {
                 new Line2D.Double(across, frame.top() - 6, across, frame.bottom() + 4),
                 Mark.Pen.dashed(Ink.TEXT, 1, 1.5, 3.0));
         words(
-                data.settingUnit().format(present),
+                data.settingUnit().attach(NumberText.general(present, 4)),
                 across,
                 frame.top() - 12,
                 Mark.Anchor.MIDDLE,
@@ -180,7 +196,7 @@ final class Panel {
         for (int i = 0; i < data.curves().size(); i++) {
             double value = data.curves().get(i).at(present);
             if (!Double.isNaN(value)) {
-                drawDot(placer, i, across, plot.down(value), data.unit().format(value, 4));
+                drawDot(placer, i, across, plot.down(value), data.unit().attach(NumberText.significant(value, ValueText.DIGITS)));
             }
         }
     }
@@ -198,7 +214,7 @@ final class Panel {
     }
 
     /** Names at the curves' ends, moved apart where they would touch. */
-    private void drawNamesBeside(Plot.Frame frame, Plot plot, List<List<String>> names) {
+    private void drawNamesBeside(Plot.Frame frame, Plot plot) {
         List<Name> ends = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             PlotCurve curve = data.curves().get(i);

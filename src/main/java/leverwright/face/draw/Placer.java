@@ -115,7 +115,7 @@ final class Placer {
     static Rectangle2D box(Mark.Words words) {
         double size = words.type().size();
         double width = words.type().width(words.text());
-        return new Rectangle2D.Double(words.left() - 2, words.y() - size * 0.85, width + 4, size * 1.15);
+        return new Rectangle2D.Double(words.left() - 4, words.y() - size * 0.85, width + 8, size * 1.15);
     }
 
     private double cover(Rectangle2D box) {

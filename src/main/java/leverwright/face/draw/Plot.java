@@ -25,7 +25,9 @@ final class Plot {
     private static final int NO_TICKS = 1_000_000;
 
     private final XYChart chart;
-    private final AffineTransform shift;
+    private final Frame frame;
+    private final Scale horizontal;
+    private final Scale vertical;
     private final Map<Integer, Shape> lines = new TreeMap<>();
     private final Map<Integer, Shape> areas = new TreeMap<>();
 
@@ -50,7 +52,10 @@ final class Plot {
      */
     Plot(Frame frame, Scale x, Scale y, List<PlotCurve> curves) {
         chart = new XYChart(frame.width(), frame.height());
-        shift = AffineTransform.getTranslateInstance(frame.left(), frame.top());
+        this.frame = frame;
+        horizontal = x;
+        vertical = y;
+        AffineTransform shift = AffineTransform.getTranslateInstance(frame.left(), frame.top());
         style(chart.getStyler(), x, y);
         for (int i = 0; i < curves.size(); i++) {
             addBands(curves.get(i), i);
@@ -118,14 +123,14 @@ final class Plot {
         add("band " + index + " from " + start, x, y, index, XYSeriesRenderStyle.PolygonArea);
     }
 
-    /** Returns where a value lies across the picture. */
+    /** Returns where a value lies across the picture: the plot's width is the axis, without margins. */
     double across(double x) {
-        return chart.getScreenXFromChart(x) + shift.getTranslateX();
+        return frame.left() + (x - horizontal.from()) / (horizontal.to() - horizontal.from()) * frame.width();
     }
 
     /** Returns where a value lies down the picture. */
     double down(double y) {
-        return chart.getScreenYFromChart(y) + shift.getTranslateY();
+        return frame.bottom() - (y - vertical.from()) / (vertical.to() - vertical.from()) * frame.height();
     }
 
     /** Returns a curve's line; empty when all of it is a gap. */

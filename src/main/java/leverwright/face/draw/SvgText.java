@@ -3,6 +3,8 @@ package leverwright.face.draw;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.PathIterator;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
@@ -73,7 +75,7 @@ public final class SvgText {
             return stroke(stroke);
         }
         if (mark instanceof Mark.Fill fill) {
-            String opacity = fill.opacity() < 1 ? " opacity=\"" + decimal(fill.opacity() * 100) + "%\"" : "";
+            String opacity = fill.opacity() < 1 ? " opacity=\"" + hundredths(fill.opacity()) + "\"" : "";
             return shape(fill.shape(), " class=\"f-" + fill.ink().key() + "\"" + opacity);
         }
         return words((Mark.Words) mark);
@@ -142,6 +144,11 @@ public final class SvgText {
             }
         }
         return text.toString();
+    }
+
+    /** A share from 0 to 1 with two decimals. */
+    private static String hundredths(double share) {
+        return BigDecimal.valueOf(share).setScale(2, RoundingMode.HALF_EVEN).toPlainString();
     }
 
     /** A number with at most one decimal. */

@@ -1,0 +1,121 @@
+package leverwright.face.publish;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import leverwright.face.draw.Markup;
+import leverwright.face.draw.ValueText;
+import leverwright.mechanics.measure.NumberText;
+import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.Curves;
+import leverwright.run.result.TableResult;
+
+/** Tables as markup: headings with scope, numbers set right, a column that says which side a row counts. */
+final class TableHtml {
+    private static final int MOST_ROWS = 15;
+
+    private TableHtml() {}
+
+    static String of(TableResult table) {
+        boolean sided = TableSides.any(table);
+        StringBuilder html = new StringBuilder("<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\""
+                + Markup.text(table.title().isEmpty() ? "table" : table.title()) + "\"><table>\n");
+        if (!table.title().isEmpty()) {
+            html.append("<caption>" + Markup.text(table.title()) + "</caption>\n");
+        }
+        html.append("<thead><tr>");
+        for (int i = 0; i < table.headings().size(); i++) {
+            html.append("<th scope=\"col\"" + (isNumeric(table, i) ? " class=\"right\"" : "") + ">"
+                    + Markup.text(table.headings().get(i)) + "</th>");
+        }
+        html.append(sided ? "<th scope=\"col\">counts</th>" : "").append("</tr></thead>\n<tbody>\n");
+        for (List<TableResult.Entry> row : table.rows()) {
+            html.append(row(row));
+            html.append(sided ? "<td class=\"side\">" + TableSides.of(row) + "</td>" : "").append("</tr>\n");
+        }
+        return html.append("</tbody></table></div>\n" + workings(table)).toString();
+    }
+
+    private static boolean isNumeric(TableResult table, int column) {
+        return table.rows().stream().anyMatch(row -> row.get(column) instanceof TableResult.NumberEntry);
+    }
+
+    private static String row(List<TableResult.Entry> row) {
+        StringBuilder html = new StringBuilder("<tr>");
+        for (int i = 0; i < row.size(); i++) {
+            if (row.get(i) instanceof TableResult.NumberEntry number) {
+                html.append("<td class=\"right\">"
+                        + ResultHtml.value(number.quantity(), "", number.working()) + "</td>");
+            } else if (row.get(i) instanceof TableResult.TextEntry text) {
+                html.append(i == 0 ? "<th scope=\"row\">" : "<td>")
+                        .append(Markup.text(text.text()))
+                        .append(i == 0 ? "</th>" : "</td>");
+            }
+        }
+        return html.toString();
+    }
+
+    private static String workings(TableResult table) {
+        StringBuilder html = new StringBuilder();
+        for (List<TableResult.Entry> row : table.rows()) {
+            for (int i = 0; i < row.size(); i++) {
+                if (row.get(i) instanceof TableResult.NumberEntry number && number.working() != null) {
+                    html.append(ResultHtml.working(
+                            number.working(), "By hand: " + label(row, table.headings().get(i)), false));
+                }
+            }
+        }
+        return html.toString();
+    }
+
+    private static String label(List<TableResult.Entry> row, String heading) {
+        return row.get(0) instanceof TableResult.TextEntry text ? text.text() + ", " + heading : heading;
+    }
+
+    /** Returns the numbers of a chart, at most fifteen settings, in a table that unfolds. */
+    static String numbers(Curves curves) {
+        List<Integer> chosen = chosen(curves.axis().values().size());
+        StringBuilder html = new StringBuilder("<details class=\"numbers\"><summary>The numbers</summary>\n"
+                + "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"The numbers\"><table>\n<thead><tr>"
+                + "<th scope=\"col\" class=\"right\">" + Markup.text(heading(curves.axis().name(), curves.axis().unit()))
+                + "</th>");
+        for (Curves.Curve curve : curves.curves()) {
+            String side = curve.sides() == Sides.NOT_SIDED ? "" : ", " + curve.sides().words();
+            html.append("<th scope=\"col\" class=\"right\">" + Markup.text(heading(curve.name() + side, curve.unit()))
+                    + "</th>");
+        }
+        html.append("</tr></thead>\n<tbody>\n");
+        for (int index : chosen) {
+            html.append("<tr><th scope=\"row\" class=\"right\">"
+                    + NumberText.general(curves.axis().unit().fromSi(curves.axis().values().get(index)), 4) + "</th>");
+            for (Curves.Curve curve : curves.curves()) {
+                html.append("<td class=\"right\">" + entry(curve, index) + "</td>");
+            }
+            html.append("</tr>\n");
+        }
+        return html.append("</tbody></table></div></details>\n").toString();
+    }
+
+    private static String entry(Curves.Curve curve, int index) {
+        Double value = curve.values().get(index);
+        if (value == null) {
+            return "none";
+        }
+        return NumberText.significant(curve.unit().fromSi(value), ValueText.DIGITS);
+    }
+
+    private static String heading(String name, Unit unit) {
+        return unit.symbol().isEmpty() ? name : name + " (" + unit.symbol() + ")";
+    }
+
+    private static List<Integer> chosen(int count) {
+        Set<Integer> chosen = new LinkedHashSet<>();
+        int rows = Math.min(count, MOST_ROWS);
+        for (int i = 0; i < rows; i++) {
+            chosen.add(rows == 1 ? 0 : (int) Math.round((double) i * (count - 1) / (rows - 1)));
+        }
+        return new ArrayList<>(chosen);
+    }
+}
