@@ -199,7 +199,7 @@ public final class SampleResults {
     public static ClaimResult claim(Verdict verdict) {
         return new ClaimResult(
                 "Leaning 45 degrees, the hip carries 120 N·m a side",
-                new Quantity(123.04, 123.04, 123.04, Unit.NEWTON_METRE),
+                verdict == Verdict.OUTSIDE_THIS_MODEL ? null : Quantity.exact(123.04, Unit.NEWTON_METRE),
                 "hip extension moment",
                 PER_SIDE,
                 "equals 120 N·m within 1 %",

@@ -142,7 +142,12 @@ final class Panel {
             stroke(
                     new Line2D.Double(across, frame.bottom() + 4, across, frame.bottom() + 8),
                     Mark.Pen.solid(Ink.QUIET, 1));
-            words(inAxis(data.settingUnit(), Scale.words(tick)), across, frame.bottom() + 20, Mark.Anchor.MIDDLE, quiet);
+            words(
+                    inAxis(data.settingUnit(), Scale.words(tick)),
+                    across,
+                    frame.bottom() + 20,
+                    Mark.Anchor.MIDDLE,
+                    quiet);
         }
         stroke(
                 new Line2D.Double(frame.left(), frame.bottom() + 4, frame.right(), frame.bottom() + 4),
@@ -187,8 +192,8 @@ final class Panel {
                 frame.top() - 12,
                 Mark.Anchor.MIDDLE,
                 new Mark.Type(Ink.TEXT, SMALL, true, false));
-        Placer placer = new Placer(
-                new Rectangle2D.Double(frame.left() + 2, frame.top(), frame.width() - 2, frame.height()));
+        Placer placer =
+                new Placer(new Rectangle2D.Double(frame.left() + 2, frame.top(), frame.width() - 2, frame.height()));
         for (int i = 0; i < data.curves().size(); i++) {
             placer.avoid(plot.line(i), 3);
         }
@@ -196,7 +201,12 @@ final class Panel {
         for (int i = 0; i < data.curves().size(); i++) {
             double value = data.curves().get(i).at(present);
             if (!Double.isNaN(value)) {
-                drawDot(placer, i, across, plot.down(value), data.unit().attach(NumberText.significant(value, ValueText.DIGITS)));
+                drawDot(
+                        placer,
+                        i,
+                        across,
+                        plot.down(value),
+                        data.unit().attach(NumberText.significant(value, ValueText.DIGITS)));
             }
         }
     }

@@ -70,8 +70,7 @@ public record Picture(double width, double height, String title, String descript
 
     private static void paintWords(Graphics2D graphics, Palette palette, Mark.Words words) {
         Mark.Type type = words.type();
-        Font font =
-                new Font(Font.SANS_SERIF, type.bold() ? Font.BOLD : Font.PLAIN, 1).deriveFont((float) type.size());
+        Font font = new Font(Font.SANS_SERIF, type.bold() ? Font.BOLD : Font.PLAIN, 1).deriveFont((float) type.size());
         GlyphVector glyphs = font.createGlyphVector(graphics.getFontRenderContext(), words.text());
         double width = glyphs.getLogicalBounds().getWidth();
         double left = words.x() - words.anchor().share() * width;

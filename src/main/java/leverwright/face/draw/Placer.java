@@ -15,7 +15,18 @@ final class Placer {
     private static final double[] DISTANCES = {0, 7, 16, 28, 44, 64};
     /** Directions tried, as x and y to the right and downwards; those first are liked best. */
     private static final double[][] DIRECTIONS = {
-        {1, 0}, {1, -0.7}, {1, 0.7}, {-1, 0}, {-1, -0.7}, {-1, 0.7}, {0, -1}, {0, 1}, {0.4, -1}, {-0.4, -1}, {0.4, 1}, {-0.4, 1}
+        {1, 0},
+        {1, -0.7},
+        {1, 0.7},
+        {-1, 0},
+        {-1, -0.7},
+        {-1, 0.7},
+        {0, -1},
+        {0, 1},
+        {0.4, -1},
+        {-0.4, -1},
+        {0.4, 1},
+        {-0.4, 1}
     };
 
     private static final double WORDS_WEIGHT = 12;
@@ -98,8 +109,7 @@ final class Placer {
         return chosen;
     }
 
-    private static Mark.Words at(
-            String text, Mark.Type type, double x, double y, double[] direction, double distance) {
+    private static Mark.Words at(String text, Mark.Type type, double x, double y, double[] direction, double distance) {
         double length = Math.sqrt(direction[0] * direction[0] + direction[1] * direction[1]);
         double toX = x + direction[0] / length * distance;
         double toY = y + direction[1] / length * distance;
@@ -130,7 +140,8 @@ final class Placer {
             }
         }
         Rectangle2D inside = bounds.createIntersection(box);
-        double outside = box.getWidth() - Math.max(0, inside.getWidth()) + box.getHeight() - Math.max(0, inside.getHeight());
+        double outside =
+                box.getWidth() - Math.max(0, inside.getWidth()) + box.getHeight() - Math.max(0, inside.getHeight());
         return cost + OUTSIDE_WEIGHT * outside;
     }
 
@@ -140,7 +151,10 @@ final class Placer {
         double dy = line.getY2() - line.getY1();
         double[] run = {-dx, dx, -dy, dy};
         double[] room = {
-            line.getX1() - box.getMinX(), box.getMaxX() - line.getX1(), line.getY1() - box.getMinY(), box.getMaxY() - line.getY1()
+            line.getX1() - box.getMinX(),
+            box.getMaxX() - line.getX1(),
+            line.getY1() - box.getMinY(),
+            box.getMaxY() - line.getY1()
         };
         double from = 0;
         double to = 1;

@@ -29,7 +29,8 @@ public final class SvgText {
      */
     public static String element(Picture picture, String id) {
         if (!id.matches("[A-Za-z][A-Za-z0-9-]*")) {
-            throw new IllegalArgumentException("the name \"" + id + "\" of a drawing must be letters, digits and hyphens");
+            throw new IllegalArgumentException(
+                    "the name \"" + id + "\" of a drawing must be letters, digits and hyphens");
         }
         return write(picture, id, "", "");
     }
@@ -102,12 +103,11 @@ public final class SvgText {
         if (type.halo()) {
             classes.add("h");
         }
-        String anchor =
-                switch (words.anchor()) {
-                    case START -> "";
-                    case MIDDLE -> " text-anchor=\"middle\"";
-                    case END -> " text-anchor=\"end\"";
-                };
+        String anchor = switch (words.anchor()) {
+            case START -> "";
+            case MIDDLE -> " text-anchor=\"middle\"";
+            case END -> " text-anchor=\"end\"";
+        };
         return "<text class=\"" + String.join(" ", classes) + "\" x=\"" + decimal(words.x()) + "\" y=\""
                 + decimal(words.y()) + "\" font-size=\"" + decimal(type.size()) + "\"" + anchor + ">"
                 + Markup.text(words.text()) + "</text>";

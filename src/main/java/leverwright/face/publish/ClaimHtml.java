@@ -15,12 +15,15 @@ final class ClaimHtml {
         StringBuilder html = new StringBuilder();
         html.append("<p class=\"sentence\">" + Markup.text(claim.title()) + "</p>\n");
         html.append("<p class=\"verdict " + claim.verdict().name().toLowerCase(Locale.ROOT) + "\">"
-                + shape(claim.verdict()) + "<span><b>" + Markup.text(claim.verdict().words())
+                + shape(claim.verdict()) + "<span><b>"
+                + Markup.text(claim.verdict().words())
                 + "</b> in this model</span></p>\n");
-        html.append("<p>" + Markup.text(claim.computedLabel()) + ": "
-                + ResultHtml.value(claim.computed(), claim.sides().words(), claim.working()) + "</p>\n");
-        html.append("<p class=\"reason\">Asked: " + Markup.text(claim.test()) + ". "
-                + Markup.text(claim.reason()) + "</p>\n");
+        if (claim.computed() != null) {
+            html.append("<p>" + Markup.text(claim.computedLabel()) + ": "
+                    + ResultHtml.value(claim.computed(), claim.sides().words(), claim.working()) + "</p>\n");
+        }
+        html.append("<p class=\"reason\">Asked: " + Markup.text(claim.test()) + ". " + Markup.text(claim.reason())
+                + "</p>\n");
         if (claim.forReader()) {
             html.append("<p class=\"mark\">For the reader: change the line until the claim holds.</p>\n");
         }
@@ -42,13 +45,12 @@ final class ClaimHtml {
 
     /** A full ring with a tick, a ring with a bar across, a half-filled ring, an open broken ring. */
     private static String shape(Verdict verdict) {
-        String inside =
-                switch (verdict) {
-                    case HOLDS -> RING + "<path d=\"M6.5 11.5l3.2 3.2 6-7\"/>";
-                    case DOES_NOT_HOLD -> RING + "<path d=\"M5 17L17 5\"/>";
-                    case CANNOT_TELL -> RING + "<path class=\"solid\" d=\"M11 2a9 9 0 0 1 0 18z\"/>";
-                    case OUTSIDE_THIS_MODEL -> "<circle cx=\"11\" cy=\"11\" r=\"9\" stroke-dasharray=\"4 3\"/>";
-                };
+        String inside = switch (verdict) {
+            case HOLDS -> RING + "<path d=\"M6.5 11.5l3.2 3.2 6-7\"/>";
+            case DOES_NOT_HOLD -> RING + "<path d=\"M5 17L17 5\"/>";
+            case CANNOT_TELL -> RING + "<path class=\"solid\" d=\"M11 2a9 9 0 0 1 0 18z\"/>";
+            case OUTSIDE_THIS_MODEL -> "<circle cx=\"11\" cy=\"11\" r=\"9\" stroke-dasharray=\"4 3\"/>";
+        };
         return "<svg class=\"sign\" viewBox=\"0 0 22 22\" width=\"22\" height=\"22\" aria-hidden=\"true\">" + inside
                 + "</svg>";
     }

@@ -1,10 +1,11 @@
 package leverwright.face.publish;
 
-import java.util.Locale;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import leverwright.face.draw.Markup;
+import leverwright.face.draw.ValueText;
 import leverwright.run.result.CellState;
 import leverwright.run.result.DialDeclared;
 import leverwright.run.result.Result;
@@ -15,7 +16,6 @@ import leverwright.workbook.document.ScriptCell;
 import leverwright.workbook.document.Seal;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookRecord;
-import leverwright.face.draw.ValueText;
 
 /** Writes a workbook and its record as one page that stands for itself. */
 public final class Publisher {
@@ -82,10 +82,11 @@ public final class Publisher {
         if (dials.isEmpty()) {
             return;
         }
-        html.append("<section class=\"dials\" aria-labelledby=\"dials\">\n<h2 id=\"dials\">Dials</h2>\n<div class=\"wide\""
-                + " tabindex=\"0\" role=\"group\" aria-label=\"Dials\"><table>\n<thead><tr><th scope=\"col\">dial</th>"
-                + "<th scope=\"col\" class=\"right\">set to</th><th scope=\"col\" class=\"right\">script says</th>"
-                + "<th scope=\"col\" class=\"right\">range</th></tr></thead>\n<tbody>\n");
+        html.append(
+                "<section class=\"dials\" aria-labelledby=\"dials\">\n<h2 id=\"dials\">Dials</h2>\n<div class=\"wide\""
+                        + " tabindex=\"0\" role=\"group\" aria-label=\"Dials\"><table>\n<thead><tr><th scope=\"col\">dial</th>"
+                        + "<th scope=\"col\" class=\"right\">set to</th><th scope=\"col\" class=\"right\">script says</th>"
+                        + "<th scope=\"col\" class=\"right\">range</th></tr></thead>\n<tbody>\n");
         for (DialDeclared dial : dials) {
             html.append("<tr><th scope=\"row\">" + Markup.text(dial.name()) + "</th><td class=\"right\"><b>"
                     + Markup.text(ValueText.setting(dial.setting())) + "</b></td><td class=\"right\">"
@@ -122,11 +123,11 @@ public final class Publisher {
     }
 
     private void writeStrip(ScriptCell script) {
-        Optional<CellRecord> record =
-                workbook.record().map(kept -> kept.cells().get(script.id()));
+        Optional<CellRecord> record = workbook.record().map(kept -> kept.cells().get(script.id()));
         String title = script.title().isBlank() ? "" : Markup.text(script.title());
         html.append("<section class=\"strip\" id=\"cell-" + script.id() + "\" aria-label=\""
-                + (title.isEmpty() ? "Script " + script.id() : title) + "\">\n<div class=\"script\">\n<div class=\"head\">");
+                + (title.isEmpty() ? "Script " + script.id() : title)
+                + "\">\n<div class=\"script\">\n<div class=\"head\">");
         html.append(title.isEmpty() ? "" : "<h2>" + title + "</h2>");
         html.append(state(record) + "</div>\n<pre tabindex=\"0\"><code>" + CodeHtml.of(script.text())
                 + "</code></pre>\n</div>\n<div class=\"results\">\n");
@@ -140,14 +141,15 @@ public final class Publisher {
             state = CellState.STALE;
         }
         String kind = state.name().toLowerCase(Locale.ROOT);
-        return "<span class=\"state " + kind + "\">" + Markup.text(state.words()) + (state == CellState.FRESH ? " ✓" : "")
-                + "</span>";
+        return "<span class=\"state " + kind + "\">" + Markup.text(state.words())
+                + (state == CellState.FRESH ? " ✓" : "") + "</span>";
     }
 
     private void writeResults(String id, CellRecord record) {
         if (!record.problem().isEmpty()) {
-            html.append("<div class=\"problem\"><p><b>" + Markup.text(record.state().words()) + "</b></p><pre>"
-                    + Markup.text(record.problem()) + "</pre></div>\n");
+            html.append(
+                    "<div class=\"problem\"><p><b>" + Markup.text(record.state().words()) + "</b></p><pre>"
+                            + Markup.text(record.problem()) + "</pre></div>\n");
         }
         List<Result> results = record.results();
         for (int i = 0; i < results.size(); i++) {
@@ -159,12 +161,14 @@ public final class Publisher {
         html.append("<footer>\n<section id=\"cautions\" aria-labelledby=\"cautions-title\">\n"
                 + "<h2 id=\"cautions-title\">Cautions</h2>\n<p><b>" + Markup.text(Cautions.SHORT) + "</b></p>\n<ul>\n");
         Cautions.FULL.forEach(caution -> html.append("<li>" + Markup.text(caution) + "</li>\n"));
-        html.append("</ul>\n</section>\n<section aria-labelledby=\"made\">\n<h2 id=\"made\">How this was made</h2>\n<dl>\n");
+        html.append(
+                "</ul>\n</section>\n<section aria-labelledby=\"made\">\n<h2 id=\"made\">How this was made</h2>\n<dl>\n");
         workbook.record().ifPresent(this::writeRecord);
         writeFact("Seal", Seal.state(workbook).words());
         workbook.seal().ifPresent(seal -> writeFact("Digest", seal));
-        html.append("</dl>\n<p>Check it yourself: <code>leverwright recheck FILE</code> computes the workbook file again"
-                + " and compares every number with this record, bit by bit.</p>\n</section>\n</footer>\n</body>\n</html>\n");
+        html.append(
+                "</dl>\n<p>Check it yourself: <code>leverwright recheck FILE</code> computes the workbook file again"
+                        + " and compares every number with this record, bit by bit.</p>\n</section>\n</footer>\n</body>\n</html>\n");
     }
 
     private void writeRecord(WorkbookRecord record) {

@@ -1,7 +1,7 @@
 package leverwright.face.publish;
 
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import leverwright.face.draw.ChartDrawing;
 import leverwright.face.draw.FigureDrawing;
 import leverwright.face.draw.Markup;
@@ -32,8 +32,7 @@ final class ResultHtml {
      */
     static String of(Result result, String id) {
         String body = body(result, id);
-        String kind =
-                result.getClass().getSimpleName().replace("Result", "").toLowerCase(Locale.ROOT);
+        String kind = result.getClass().getSimpleName().replace("Result", "").toLowerCase(Locale.ROOT);
         return "<div class=\"result " + kind + "\">\n" + body + notes(result.notes()) + "</div>\n";
     }
 
@@ -59,8 +58,8 @@ final class ResultHtml {
     private static String number(NumberResult number) {
         StringBuilder html = new StringBuilder();
         html.append("<p class=\"name\">" + Markup.text(number.title()) + "</p>\n");
-        html.append("<p class=\"value\">"
-                + value(number.quantity(), number.sides().words(), number.working()) + "</p>\n");
+        html.append(
+                "<p class=\"value\">" + value(number.quantity(), number.sides().words(), number.working()) + "</p>\n");
         if (number.working() != null) {
             html.append(working(number.working(), "By hand", number.workingOpen()));
         }
@@ -85,8 +84,7 @@ final class ResultHtml {
         html.append("<details class=\"working\"" + (open ? " open" : "") + "><summary>" + Markup.text(summary)
                 + "</summary>\n<ul class=\"steps\">\n");
         for (WorkingLine line : WorkingText.lines(working)) {
-            html.append("<li class=\"" + line.kind().name().toLowerCase(Locale.ROOT) + "\">"
-                    + step(line) + "</li>\n");
+            html.append("<li class=\"" + line.kind().name().toLowerCase(Locale.ROOT) + "\">" + step(line) + "</li>\n");
         }
         return html.append("</ul></details>\n").toString();
     }
@@ -110,7 +108,8 @@ final class ResultHtml {
 
     private static String figure(FigureResult figure, String id) {
         return "<figure>\n" + caption(figure.title().isEmpty() ? figure.sketch().title() : figure.title())
-                + SvgText.element(FigureDrawing.of(figure), id) + "</figure>\n" + notes(figure.sketch().notes());
+                + SvgText.element(FigureDrawing.of(figure), id) + "</figure>\n"
+                + notes(figure.sketch().notes());
     }
 
     private static String caption(String title) {

@@ -33,7 +33,8 @@ final class TableHtml {
         html.append(sided ? "<th scope=\"col\">counts</th>" : "").append("</tr></thead>\n<tbody>\n");
         for (List<TableResult.Entry> row : table.rows()) {
             html.append(row(row));
-            html.append(sided ? "<td class=\"side\">" + TableSides.of(row) + "</td>" : "").append("</tr>\n");
+            html.append(sided ? "<td class=\"side\">" + TableSides.of(row) + "</td>" : "")
+                    .append("</tr>\n");
         }
         return html.append("</tbody></table></div>\n" + workings(table)).toString();
     }
@@ -46,8 +47,8 @@ final class TableHtml {
         StringBuilder html = new StringBuilder("<tr>");
         for (int i = 0; i < row.size(); i++) {
             if (row.get(i) instanceof TableResult.NumberEntry number) {
-                html.append("<td class=\"right\">"
-                        + ResultHtml.value(number.quantity(), "", number.working()) + "</td>");
+                html.append(
+                        "<td class=\"right\">" + ResultHtml.value(number.quantity(), "", number.working()) + "</td>");
             } else if (row.get(i) instanceof TableResult.TextEntry text) {
                 html.append(i == 0 ? "<th scope=\"row\">" : "<td>")
                         .append(Markup.text(text.text()))
@@ -63,7 +64,9 @@ final class TableHtml {
             for (int i = 0; i < row.size(); i++) {
                 if (row.get(i) instanceof TableResult.NumberEntry number && number.working() != null) {
                     html.append(ResultHtml.working(
-                            number.working(), "By hand: " + label(row, table.headings().get(i)), false));
+                            number.working(),
+                            "By hand: " + label(row, table.headings().get(i)),
+                            false));
                 }
             }
         }
@@ -79,17 +82,20 @@ final class TableHtml {
         List<Integer> chosen = chosen(curves.axis().values().size());
         StringBuilder html = new StringBuilder("<details class=\"numbers\"><summary>The numbers</summary>\n"
                 + "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"The numbers\"><table>\n<thead><tr>"
-                + "<th scope=\"col\" class=\"right\">" + Markup.text(heading(curves.axis().name(), curves.axis().unit()))
+                + "<th scope=\"col\" class=\"right\">"
+                + Markup.text(heading(curves.axis().name(), curves.axis().unit()))
                 + "</th>");
         for (Curves.Curve curve : curves.curves()) {
-            String side = curve.sides() == Sides.NOT_SIDED ? "" : ", " + curve.sides().words();
+            String side =
+                    curve.sides() == Sides.NOT_SIDED ? "" : ", " + curve.sides().words();
             html.append("<th scope=\"col\" class=\"right\">" + Markup.text(heading(curve.name() + side, curve.unit()))
                     + "</th>");
         }
         html.append("</tr></thead>\n<tbody>\n");
         for (int index : chosen) {
             html.append("<tr><th scope=\"row\" class=\"right\">"
-                    + NumberText.general(curves.axis().unit().fromSi(curves.axis().values().get(index)), 4) + "</th>");
+                    + NumberText.general(
+                            curves.axis().unit().fromSi(curves.axis().values().get(index)), 4) + "</th>");
             for (Curves.Curve curve : curves.curves()) {
                 html.append("<td class=\"right\">" + entry(curve, index) + "</td>");
             }
