@@ -110,4 +110,9 @@ public final class ChartDrawing {
         }
         return words.toString();
     }
+
+    /** Returns one of the curves in words, as in {@link #description(Curves)}. */
+    public static String description(Curves curves, Curves.Curve curve) {
+        return CurveWords.of(curves, curve);
+    }
 }

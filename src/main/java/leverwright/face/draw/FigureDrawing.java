@@ -21,7 +21,7 @@ import leverwright.run.result.FigureResult;
  */
 public final class FigureDrawing {
     /** The width of a figure for a page. */
-    public static final int PAGE_WIDTH = 480;
+    public static final int PAGE_WIDTH = 460;
 
     private static final double WORDS = 12.5;
 

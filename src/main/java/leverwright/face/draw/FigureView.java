@@ -12,9 +12,11 @@ import leverwright.mechanics.working.Sketch;
  * the right and y down. Forces get a length of their own, so that the largest is a quarter of the figure.
  */
 final class FigureView {
-    private static final double SIDE_ROOM = 92;
+    private static final double SIDE_ROOM = 84;
+    private static final double SIDE_ROOM_OF_BROAD = 34;
     private static final double ROOM = 22;
     private static final double TALLEST = 440;
+    private static final double LOWEST = 120;
     private static final double ARROW_SHARE = 0.24;
     private static final double SHORTEST_ARROW = 16;
 
@@ -38,8 +40,9 @@ final class FigureView {
         Rectangle2D all = extent(sketch, metresPerNewton);
         double sizeX = Math.max(all.getWidth(), 1e-6);
         double sizeY = Math.max(all.getHeight(), 1e-6);
-        scale = Math.min((width - 2 * SIDE_ROOM) / sizeX, (TALLEST - 2 * ROOM) / sizeY);
-        height = Math.max(sizeY * scale + 2 * ROOM, 120);
+        double sideRoom = sizeX > 1.2 * sizeY ? SIDE_ROOM_OF_BROAD : SIDE_ROOM;
+        scale = Math.min((width - 2 * sideRoom) / sizeX, (TALLEST - 2 * ROOM) / sizeY);
+        height = Math.max(sizeY * scale + 2 * ROOM, LOWEST);
         left = all.getCenterX() - width / 2 / scale;
         bottom = all.getCenterY() - height / 2 / scale;
     }

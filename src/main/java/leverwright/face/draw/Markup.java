@@ -18,6 +18,16 @@ public final class Markup {
         return safe.toString();
     }
 
+    /**
+     * Returns the text with what no reader's page or terminal should get replaced by U+FFFD: control characters other than
+     * tab and line ends, lone surrogates, and characters that turn the direction of what follows.
+     */
+    public static String clean(String raw) {
+        StringBuilder clean = new StringBuilder(raw.length());
+        raw.codePoints().map(point -> allowed(point) ? point : 0xFFFD).forEach(clean::appendCodePoint);
+        return clean.toString();
+    }
+
     private static void append(StringBuilder safe, int point) {
         switch (point) {
             case '&' -> safe.append("&amp;");

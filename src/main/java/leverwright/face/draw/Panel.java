@@ -19,7 +19,7 @@ final class Panel {
     private static final double SMALL = 11;
     private static final double NAMES = 12;
     private static final double LINE = 14;
-    private static final int NAME_LETTERS = 20;
+    private static final int NAME_LETTERS = 23;
     private static final Double[][] DASHES = {{}, {7.0, 4.0}, {2.0, 3.5}, {10.0, 3.0, 2.0, 3.0}, {14.0, 4.0}};
 
     private final PanelData data;
@@ -289,7 +289,7 @@ final class Panel {
         }
     }
 
-    /** Breaks a name into lines of about twenty letters at its spaces. */
+    /** Breaks a name into lines of about two dozen letters at its spaces. */
     private static List<String> wrap(String name) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();

@@ -80,9 +80,12 @@ public final class ValueText {
         return NumberText.print(number.signum() == 0 ? BigDecimal.ZERO : number);
     }
 
-    /** Returns value, side and band, for example {@code "123.0 N·m per side (118.4 to 127.1)"}. */
-    public static String full(Quantity quantity, Sides sides) {
-        String text = value(quantity) + (sides.words().isEmpty() ? "" : " " + sides.words());
+    /**
+     * Returns value, side and band, for example {@code "123.0 N·m per side (118.4 to 127.1)"}; the value as its hand
+     * calculation prints it.
+     */
+    public static String full(Quantity quantity, Sides sides, @Nullable Working working) {
+        String text = value(quantity, working) + (sides.words().isEmpty() ? "" : " " + sides.words());
         return quantity.hasBand() ? text + " (" + band(quantity) + ")" : text;
     }
 }

@@ -17,7 +17,8 @@ final class ClaimHtml {
         html.append("<p class=\"verdict " + claim.verdict().name().toLowerCase(Locale.ROOT) + "\">"
                 + shape(claim.verdict()) + "<span><b>"
                 + Markup.text(claim.verdict().words())
-                + "</b> in this model</span></p>\n");
+                + (claim.verdict() == Verdict.OUTSIDE_THIS_MODEL ? "</b>" : "</b> in this model")
+                + "</span></p>\n");
         if (claim.computed() != null) {
             html.append("<p>" + Markup.text(claim.computedLabel()) + ": "
                     + ResultHtml.value(claim.computed(), claim.sides().words(), claim.working()) + "</p>\n");

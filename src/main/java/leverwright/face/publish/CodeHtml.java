@@ -57,19 +57,27 @@ final class CodeHtml {
             "implements",
             "yield");
 
+    private static final String LINE_START = "<span class=\"line\">";
+
     private CodeHtml() {}
 
-    /** Returns the script as content of a {@code code} element; its text is the script's, character by character. */
+    /** Returns the script as content of a {@code code} element, one element a line; its text is the script's. */
     static String of(String script) {
         StringBuilder html = new StringBuilder(script.length() * 2);
         Matcher tokens = TOKEN.matcher(script);
         int end = 0;
         while (tokens.find()) {
-            html.append(Markup.text(script.substring(end, tokens.start())));
+            html.append(between(script.substring(end, tokens.start())));
             html.append(token(tokens));
             end = tokens.end();
         }
-        return html.append(Markup.text(script.substring(end))).toString();
+        html.append(between(script.substring(end)));
+        return LINE_START + html.toString().replace("\n", "\n</span>" + LINE_START) + "</span>";
+    }
+
+    /** Signs between words; a long line may break before a dot. */
+    private static String between(String signs) {
+        return Markup.text(signs).replace(".", "<wbr/>.");
     }
 
     private static String token(Matcher token) {
@@ -93,6 +101,7 @@ final class CodeHtml {
     }
 
     private static String span(String kind, String safe) {
-        return "<span class=\"" + kind + "\">" + safe + "</span>";
+        String start = "<span class=\"" + kind + "\">";
+        return start + safe.replace("\n", "</span>\n" + start) + "</span>";
     }
 }

@@ -38,7 +38,7 @@ final class NoteHtml {
 
     /** Returns the note as markup; its headings begin one level below the page's own. */
     static String of(String note) {
-        Node document = PARSER.parse(clean(note));
+        Node document = PARSER.parse(Markup.clean(note));
         document.accept(new Tame());
         return RENDERER.render(document);
     }
@@ -46,7 +46,7 @@ final class NoteHtml {
     /** Returns the words of the note's first heading; empty when it has none. */
     static String heading(String note) {
         StringBuilder words = new StringBuilder();
-        PARSER.parse(clean(note)).accept(new AbstractVisitor() {
+        PARSER.parse(Markup.clean(note)).accept(new AbstractVisitor() {
             private boolean done;
 
             @Override
@@ -65,15 +65,6 @@ final class NoteHtml {
             }
         });
         return words.toString();
-    }
-
-    /** Takes out what no page may hold; the markup of these characters is left to the renderer. */
-    private static String clean(String note) {
-        StringBuilder kept = new StringBuilder(note.length());
-        note.codePoints()
-                .map(point -> Markup.text(Character.toString(point)).equals("\uFFFD") ? 0xFFFD : point)
-                .forEach(kept::appendCodePoint);
-        return kept.toString();
     }
 
     private static boolean leadsSomewhereAllowed(String address) {

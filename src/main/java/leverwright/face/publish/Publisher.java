@@ -45,11 +45,11 @@ public final class Publisher {
     }
 
     private void writeHead() {
-        html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
-        html.append("<meta http-equiv=\"Content-Security-Policy\" content=\"" + SECURITY + "\">\n");
-        html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.append("<meta name=\"color-scheme\" content=\"light dark\">\n");
-        html.append("<meta name=\"referrer\" content=\"no-referrer\">\n");
+        html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+        html.append("<meta http-equiv=\"Content-Security-Policy\" content=\"" + SECURITY + "\"/>\n");
+        html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+        html.append("<meta name=\"color-scheme\" content=\"light dark\"/>\n");
+        html.append("<meta name=\"referrer\" content=\"no-referrer\"/>\n");
         html.append("<title>" + Markup.text(workbook.title()) + "</title>\n");
         html.append("<style>\n" + PageStyle.css() + "</style>\n</head>\n<body>\n");
         html.append("<a class=\"skip\" href=\"#sheet\">To the workbook</a>\n");
@@ -129,7 +129,7 @@ public final class Publisher {
                 + (title.isEmpty() ? "Script " + script.id() : title)
                 + "\">\n<div class=\"script\">\n<div class=\"head\">");
         html.append(title.isEmpty() ? "" : "<h2>" + title + "</h2>");
-        html.append(state(record) + "</div>\n<pre tabindex=\"0\"><code>" + CodeHtml.of(script.text())
+        html.append(state(record) + "</div>\n<pre><code>" + CodeHtml.of(script.text())
                 + "</code></pre>\n</div>\n<div class=\"results\">\n");
         record.ifPresent(kept -> writeResults(script.id(), kept));
         html.append("</div>\n</section>\n");

@@ -22,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Results as markup: every word of a result goes through {@link Markup}, so that none becomes markup itself. */
 final class ResultHtml {
+    private static final int PHONE_WIDTH = 360;
+    private static final int PHONE_HEIGHT = 260;
+
     private ResultHtml() {}
 
     /**
@@ -81,7 +84,7 @@ final class ResultHtml {
     /** Returns a hand calculation that unfolds. */
     static String working(Working working, String summary, boolean open) {
         StringBuilder html = new StringBuilder();
-        html.append("<details class=\"working\"" + (open ? " open" : "") + "><summary>" + Markup.text(summary)
+        html.append("<details class=\"working\"" + (open ? " open=\"\"" : "") + "><summary>" + Markup.text(summary)
                 + "</summary>\n<ul class=\"steps\">\n");
         for (WorkingLine line : WorkingText.lines(working)) {
             html.append("<li class=\"" + line.kind().name().toLowerCase(Locale.ROOT) + "\">" + step(line) + "</li>\n");
@@ -102,7 +105,10 @@ final class ResultHtml {
 
     private static String curves(CurvesResult curves, String id) {
         return "<figure>\n" + caption(curves.title().isEmpty() ? curves.curves().title() : curves.title())
-                + SvgText.element(ChartDrawing.of(curves), id) + "</figure>\n" + TableHtml.numbers(curves.curves())
+                + "<div class=\"broad\">" + SvgText.element(ChartDrawing.of(curves), id) + "</div>\n"
+                + "<div class=\"narrow\">"
+                + SvgText.element(ChartDrawing.of(curves, PHONE_WIDTH, PHONE_HEIGHT), id + "-narrow")
+                + "</div>\n</figure>\n" + TableHtml.numbers(curves.curves())
                 + notes(curves.curves().notes());
     }
 
