@@ -117,10 +117,10 @@ final class Drawing {
         double forceX = cut.otherX();
         double forceY = cut.otherY() - cut.weight();
         double size = Math.sqrt(forceX * forceX + forceY * forceY);
-        // The moment of a force F at r from the joint is r × F; with r square to F, r = arm·(−Fy, Fx)/F turns one way.
+        // r = s·(Fy, −Fx)/|F| is square to F, and its moment r × F is s·|F|.
         double side = -cut.direction() * arm / size;
         Point from = at(joint);
-        Point to = new Point(from.x() - side * forceY, from.y() + side * forceX);
+        Point to = new Point(from.x() + side * forceY, from.y() - side * forceX);
         shapes.add(new Sketch.LineOfAction(to, new Point(forceX, forceY)));
         String text = MeasureText.print(Length.of(arm), Unit.CENTIMETRE, DIGITS);
         shapes.add(new Sketch.LoadArm(from, to, joint.words() + " " + text));

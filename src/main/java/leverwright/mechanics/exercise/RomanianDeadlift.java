@@ -200,18 +200,35 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
     }
 
     /**
-     * The arms' sine where the bar keeps a distance from the thigh's line, or from the shank's where it hangs below the knee.
-     * On the line through P with direction (sin φ, cos φ) the distance ahead is n·(B − P), n = (cos φ, −sin φ); with
-     * B = S + r·(sin a, −cos a) it is n·(S − P) + r·sin(a + φ).
+     * The arms' sine where the bar keeps a distance from the leg: from the thigh where it hangs above the knee, from the shank
+     * where below, and between them from the knee itself. On the line through P with direction (sin φ, cos φ) the distance
+     * ahead is n·(B − P), n = (cos φ, −sin φ); with B = S + r·(sin a, −cos a) it is n·(S − P) + r·sin(a + φ).
      */
     private static double besideLeg(Layout layout, double reach, double distance) {
-        double thigh = armAngle(layout, Segment.THIGH, reach, distance);
-        double along = (layout.jointX(Joint.SHOULDER) + reach * Trigonometry.sine(thigh) - layout.jointX(Joint.KNEE))
-                        * layout.sine(Segment.THIGH)
-                + (layout.jointY(Joint.SHOULDER) - reach * Trigonometry.cosine(thigh) - layout.jointY(Joint.KNEE))
-                        * layout.cosine(Segment.THIGH);
-        double arm = along >= 0 ? thigh : Math.max(thigh, armAngle(layout, Segment.SHANK, reach, distance));
+        double arm = armAngle(layout, Segment.THIGH, reach, distance);
+        if (alongLeg(layout, Segment.THIGH, reach, arm) < 0) {
+            arm = armAngle(layout, Segment.SHANK, reach, distance);
+            if (alongLeg(layout, Segment.SHANK, reach, arm) > layout.body().length(Segment.SHANK)) {
+                arm = armAroundKnee(layout, reach, distance);
+            }
+        }
         return Trigonometry.sine(arm);
+    }
+
+    /** How far up a segment of the leg from its start the bar lies, m. */
+    private static double alongLeg(Layout layout, Segment leg, double reach, double arm) {
+        double x = layout.jointX(Joint.SHOULDER) + reach * Trigonometry.sine(arm) - layout.startX(leg);
+        double y = layout.jointY(Joint.SHOULDER) - reach * Trigonometry.cosine(arm) - layout.startY(leg);
+        return x * layout.sine(leg) + y * layout.cosine(leg);
+    }
+
+    /** The triangle of shoulder, knee and bar: its sides are the reach, the distance and the way from shoulder to knee. */
+    private static double armAroundKnee(Layout layout, double reach, double distance) {
+        double x = layout.jointX(Joint.KNEE) - layout.jointX(Joint.SHOULDER);
+        double y = layout.jointY(Joint.KNEE) - layout.jointY(Joint.SHOULDER);
+        double way = Math.sqrt(x * x + y * y);
+        double cosine = (reach * reach + way * way - distance * distance) / (2 * reach * way);
+        return Trigonometry.arcTangent(x, -y) + Trigonometry.arcCosine(Math.max(-1, Math.min(1, cosine)));
     }
 
     private static double armAngle(Layout layout, Segment leg, double reach, double distance) {
