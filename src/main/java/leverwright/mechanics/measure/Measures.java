@@ -174,13 +174,4 @@ public final class Measures {
         }
         return Length.of(Unit.INCH.toSi(12.0 * feet + inches));
     }
-
-    /**
-     * Returns what a text says as a quantity of a kind; see {@link MeasureText#parse}.
-     *
-     * @throws IllegalArgumentException in the words of {@link MeasureText#parse}
-     */
-    public static Measure<?> read(String text, Dimension dimension) {
-        return MeasureText.parse(text, dimension);
-    }
 }

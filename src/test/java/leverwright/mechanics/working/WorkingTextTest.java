@@ -122,6 +122,20 @@ class WorkingTextTest {
     }
 
     @Test
+    void printsAnglesInDegreesOnBothSides() {
+        Expression.Symbol shank = Expression.symbol("shank", deg(4), "dial");
+        Expression.Symbol knee = Expression.symbol("knee", deg(29.97), "balance");
+        Step thigh = Step.of("thigh", shank.minus(knee), deg(4).minus(deg(29.97)), "");
+        assertEquals("thigh = shank − knee = 4.000° − 29.97° = −25.97°", lastLine(thigh));
+        Expression tilt = knee.dividedBy(Expression.exactDegrees(90));
+        assertEquals(
+                "share = knee/90° = 29.97°/90° = 0.3330",
+                lastLine(Step.of("share", tilt, Ratio.of(29.97 / 90), "tilt rule, common practice, no source")
+                                .noted(""))
+                        .replaceAll(" \\[.*", ""));
+    }
+
+    @Test
     void saysWhereTheCellsOwnArithmeticBegins() {
         Answer<Moment> hip = moment("hip moment", 120);
         Answer<Moment> knee = moment("knee moment", 50);
