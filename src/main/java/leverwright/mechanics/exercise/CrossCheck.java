@@ -5,9 +5,12 @@ import java.util.List;
 import leverwright.mechanics.body.BodySegment;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.equilibrium.FixedSupport;
 import leverwright.mechanics.equilibrium.GroundSupport;
 import leverwright.mechanics.equilibrium.LinkageSolver;
 import leverwright.mechanics.equilibrium.Solution;
+import leverwright.mechanics.equilibrium.Support;
+import leverwright.mechanics.equilibrium.TwoContacts;
 import leverwright.mechanics.load.ForceLoad;
 import leverwright.mechanics.load.MassLoad;
 import leverwright.mechanics.measure.Measures;
@@ -35,15 +38,13 @@ final class CrossCheck {
     private CrossCheck() {}
 
     static BothCuts of(Layout layout) {
-        if (layout.support() != Layout.Support.FEET) {
-            return new BothCuts(false, 0, 0);
-        }
         Linkage linkage = linkage(layout.body());
         Solution solution =
-                LinkageSolver.solve(linkage, configuration(linkage, layout), loads(layout), new GroundSupport(FOOT));
+                LinkageSolver.solve(linkage, configuration(linkage, layout), loads(layout), support(layout));
         double scale = solution.scale();
         double worst = solution.closure();
-        for (Joint joint : JOINTS) {
+        boolean seated = layout.support() == Layout.Support.SEAT;
+        for (Joint joint : seated ? FREE_JOINTS : JOINTS) {
             double theirs = solution.joint(linkAbove(joint)).moment() * joint.counterClockwise();
             worst = Math.max(worst, Math.abs(theirs - new Cut(layout, joint).moment()) / scale);
         }
@@ -52,6 +53,26 @@ final class CrossCheck {
 
     private static final List<Joint> JOINTS =
             List.of(Joint.ANKLE, Joint.KNEE, Joint.HIP, Joint.LOW_BACK, Joint.SHOULDER, Joint.ELBOW, Joint.WRIST);
+
+    /** The joints of a seated lifter that do not depend on how seat and backrest share the load. */
+    private static final List<Joint> FREE_JOINTS =
+            List.of(Joint.ANKLE, Joint.KNEE, Joint.SHOULDER, Joint.ELBOW, Joint.WRIST);
+
+    /** A seat holds the thigh by a force and a couple; hands and feet share by moments and the free force that was set. */
+    private static Support support(Layout layout) {
+        return switch (layout.support()) {
+            case FEET -> new GroundSupport(FOOT);
+            case SEAT -> new FixedSupport(THIGH, Place.START);
+            case HANDS_AND_FEET -> {
+                Load hands = layout.loads().get(0);
+                Place feet = placeOf(Segment.FOOT, layout.pressureX(), 0, layout);
+                yield TwoContacts.onFloor(
+                        new TwoContacts.Contact(linkOf(hands.on()), placeOf(hands.on(), hands.x(), hands.y(), layout)),
+                        new TwoContacts.Contact(FOOT, feet),
+                        hands.forceX());
+            }
+        };
+    }
 
     private static String linkAbove(Joint joint) {
         return switch (joint) {
@@ -122,7 +143,10 @@ final class CrossCheck {
     private static List<leverwright.mechanics.load.Load> loads(Layout layout) {
         List<leverwright.mechanics.load.Load> loads = new ArrayList<>();
         for (Load load : layout.loads()) {
-            Place at = placeOf(load, layout);
+            if (layout.support() == Layout.Support.HANDS_AND_FEET && !load.isWeight()) {
+                continue;
+            }
+            Place at = placeOf(load.on(), load.x(), load.y(), layout);
             String on = linkOf(load.on());
             loads.add(
                     load.isWeight()
@@ -133,14 +157,13 @@ final class CrossCheck {
     }
 
     /** A point of the world measured along and across the link that it is on. */
-    private static Place placeOf(Load load, Layout layout) {
-        Segment on = load.on();
+    private static Place placeOf(Segment on, double worldX, double worldY, Layout layout) {
         double startX = on == Segment.TRUNK ? layout.jointX(Joint.LOW_BACK) : layout.startX(on);
         double startY = on == Segment.TRUNK ? layout.jointY(Joint.LOW_BACK) : layout.startY(on);
         double axisX = on == Segment.FOOT ? layout.cosine(on) : layout.sine(on);
         double axisY = on == Segment.FOOT ? -layout.sine(on) : Layout.upward(on) * layout.cosine(on);
-        double x = load.x() - startX;
-        double y = load.y() - startY;
+        double x = worldX - startX;
+        double y = worldY - startY;
         return new Place(x * axisX + y * axisY, y * axisX - x * axisY);
     }
 }

@@ -75,7 +75,7 @@ final class Cut {
     }
 
     private static boolean isAbove(Layout layout, Joint joint) {
-        if (layout.support() == Layout.Support.FEET) {
+        if (layout.support() != Layout.Support.SEAT) {
             return true;
         }
         return switch (joint) {

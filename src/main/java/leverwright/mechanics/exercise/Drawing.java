@@ -70,8 +70,10 @@ final class Drawing {
     }
 
     private void ground(List<Sketch.Shape> shapes) {
-        if (layout.support() == Layout.Support.FEET) {
-            shapes.add(new Sketch.GroundLine(new Point(-0.5, 0), new Point(0.9, 0)));
+        if (layout.support() != Layout.Support.SEAT) {
+            double end = Math.max(
+                    0.9, Math.max(end(Segment.HAND).x(), at(Joint.SHOULDER).x()) + 0.3);
+            shapes.add(new Sketch.GroundLine(new Point(-0.5, 0), new Point(end, 0)));
         }
     }
 
@@ -145,11 +147,11 @@ final class Drawing {
     }
 
     private void reaction(List<Sketch.Shape> shapes) {
-        if (layout.support() == Layout.Support.FEET) {
+        if (layout.support() != Layout.Support.SEAT) {
             double up = HandGround.reactionSi(layout);
             shapes.add(new Sketch.Arrow(
                     new Point(held.pressureSi(), 0),
-                    new Point(0, up),
+                    new Point(HandGround.forwardSi(layout), up),
                     "ground " + newtons(up),
                     Sketch.ForceKind.REACTION));
         }

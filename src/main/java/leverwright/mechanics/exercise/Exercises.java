@@ -19,4 +19,19 @@ public final class Exercises {
     public static BackSquat backSquat() {
         return new BackSquat();
     }
+
+    /** Returns the seated machine knee extension. */
+    public static KneeExtension kneeExtension() {
+        return new KneeExtension();
+    }
+
+    /** Returns the standing curl with a dumbbell in each hand. */
+    public static DumbbellCurl dumbbellCurl() {
+        return new DumbbellCurl();
+    }
+
+    /** Returns the push-up on hands and balls of the feet. */
+    public static PushUp pushUp() {
+        return new PushUp();
+    }
 }

@@ -10,6 +10,7 @@ import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Landmark;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.measure.Measure;
@@ -156,7 +157,7 @@ final class Hand {
         if (isX) {
             return along.times(cosine).plus(above.times(sine));
         }
-        Expression heel = input("h_heel", metres(layout.startY(Segment.FOOT)), "heel height, set on the exercise");
+        Expression heel = input("h_heel", metres(layout.startY(Segment.FOOT)), "height of the heel above the floor");
         return heel.minus(along.times(sine)).plus(above.times(cosine));
     }
 
@@ -251,5 +252,20 @@ final class Hand {
     /** y of a load. */
     Expression.Symbol y(Load load) {
         return step("y_" + load.symbol(), load.formulaY().in(this), metres(load.y()), "");
+    }
+
+    /** Forward part of a load, both sides. */
+    Expression.Symbol forceX(Load load) {
+        return step(
+                "Fx_" + load.symbol(),
+                load.formulaForceX().in(this),
+                Force.of(load.forceX()),
+                load.name() + ", forward");
+    }
+
+    /** Upward part of a load, both sides. */
+    Expression.Symbol forceY(Load load) {
+        return step(
+                "Fy_" + load.symbol(), load.formulaForceY().in(this), Force.of(load.forceY()), load.name() + ", up");
     }
 }

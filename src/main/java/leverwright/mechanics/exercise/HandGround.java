@@ -36,6 +36,15 @@ final class HandGround {
         return up;
     }
 
+    /** Forward force of the ground, both feet, N. */
+    static double forwardSi(Layout layout) {
+        double forward = 0;
+        for (Load load : layout.loads()) {
+            forward -= load.forceX();
+        }
+        return forward;
+    }
+
     /** Place of that force ahead of the heel, m; the ground lies at y = 0. */
     static double pressureSi(Layout layout) {
         return momentSi(layout) / reactionSi(layout);
@@ -82,8 +91,7 @@ final class HandGround {
         terms.add(hand.gravity().times(Expression.sum(massMoments)));
         for (Load load : layout.loads()) {
             if (!load.isWeight()) {
-                Expression fx = hand.input(
-                        "Fx_" + load.symbol(), Force.of(load.forceX()), load.name() + ", forward; " + load.source());
+                Expression fx = hand.forceX(load);
                 terms.add(hand.x(load).times(up(load)).negated());
                 terms.add(hand.y(load).times(fx));
             }
@@ -94,7 +102,7 @@ final class HandGround {
     }
 
     private Expression up(Load load) {
-        return hand.input("Fy_" + load.symbol(), Force.of(load.forceY()), load.name() + ", up; " + load.source());
+        return hand.forceY(load);
     }
 
     private void collect() {

@@ -112,11 +112,11 @@ final class HandMoments {
     }
 
     private Expression.Symbol forward(Load load) {
-        return hand.input("Fx_" + load.symbol(), Force.of(load.forceX()), load.name() + ", forward; " + load.source());
+        return hand.forceX(load);
     }
 
     private Expression.Symbol up(Load load) {
-        return hand.input("Fy_" + load.symbol(), Force.of(load.forceY()), load.name() + ", up; " + load.source());
+        return hand.forceY(load);
     }
 
     private List<Load> hung() {

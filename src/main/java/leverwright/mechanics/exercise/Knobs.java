@@ -3,9 +3,12 @@ package leverwright.mechanics.exercise;
 import static leverwright.mechanics.measure.Measures.cm;
 import static leverwright.mechanics.measure.Measures.deg;
 import static leverwright.mechanics.measure.Measures.kg;
+import static leverwright.mechanics.measure.Measures.newtons;
 import static leverwright.mechanics.measure.Measures.percent;
+import static leverwright.mechanics.measure.Measures.ratio;
 
 import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.measure.Ratio;
@@ -135,6 +138,136 @@ public final class Knobs {
             cm(6),
             "distance of the bar's middle behind the line from hip to shoulder, square to it",
             "6 cm for the high bar, 9 cm for the low bar (from memory)");
+
+    /** Mass of a machine's stack. */
+    public static final Knob<Mass> STACK = new Knob<>(
+            "Stack",
+            Unit.KILOGRAM,
+            kg(0),
+            kg(300),
+            kg(20),
+            "mass of the plates that a machine's cable lifts, for both sides together",
+            "a light stack (from memory)");
+
+    /** Distance of a machine's pad from the knee. */
+    public static final Knob<Length> PAD = new Knob<>(
+            "Pad",
+            Unit.CENTIMETRE,
+            cm(5),
+            cm(60),
+            cm(34),
+            "distance of the pad's middle from the knee joint along the shank",
+            "just above the ankle of a middle-sized lifter (from memory): measure it");
+
+    /** Arm at which a machine's cable pulls. */
+    public static final Knob<Length> WHEEL_ARM = new Knob<>(
+            "Wheel arm",
+            Unit.CENTIMETRE,
+            cm(2),
+            cm(50),
+            cm(15),
+            "distance of the cable from the machine's axis, the same all the way round",
+            "15 cm, from memory: measure it on the machine, or set a measured pad force");
+
+    /** Measured force of a machine's pad. */
+    public static final Knob<Force> PAD_FORCE = new Knob<>(
+            "Pad force",
+            Unit.NEWTON,
+            newtons(0),
+            newtons(5000),
+            newtons(0),
+            "force of the pad on both shanks together, square to them, as measured; set instead of a stack",
+            "0: the stack decides unless a force is set");
+
+    /** Mass of one dumbbell. */
+    public static final Knob<Mass> DUMBBELL = new Knob<>(
+            "Dumbbell",
+            Unit.KILOGRAM,
+            kg(0),
+            kg(150),
+            kg(8),
+            "mass of one dumbbell; there is one in each hand",
+            "a light dumbbell (from memory)");
+
+    /** Flexion of the elbow. */
+    public static final Knob<Angle> ELBOW_FLEXION = new Knob<>(
+            "Elbow flexion",
+            Unit.DEGREE,
+            deg(0),
+            deg(150),
+            deg(90),
+            "angle between the lines of upper arm and forearm, 0 when straight",
+            "a right angle");
+
+    /** Lean of the upper arm from hanging. */
+    public static final Knob<Angle> UPPER_ARM_LEAN = new Knob<>(
+            "Upper arm lean",
+            Unit.DEGREE,
+            deg(-60),
+            deg(90),
+            deg(0),
+            "lean of the line from shoulder to elbow from the plumb line, elbow ahead positive",
+            "0: the upper arm hangs");
+
+    /** How far ahead of the shoulders the hands stand. */
+    public static final Knob<Length> HANDS_AHEAD = new Knob<>(
+            "Hands ahead",
+            Unit.CENTIMETRE,
+            cm(-40),
+            cm(40),
+            cm(0),
+            "distance of the wrists ahead of the shoulders, towards the head positive, when the arms are straight",
+            "0: hands under the shoulders, the usual instruction (common practice, no source)");
+
+    /** Horizontal force of the floor on the hands. */
+    public static final Knob<Force> HAND_FORCE = new Knob<>(
+            "Hand force",
+            Unit.NEWTON,
+            newtons(-2000),
+            newtons(2000),
+            newtons(0),
+            "horizontal force of the floor on both hands together, towards the head positive; balance leaves it free",
+            "0: hands that press straight down; no measurement was read that says otherwise");
+
+    /** Friction of hands and feet on the floor. */
+    public static final Knob<Ratio> FRICTION = new Knob<>(
+            "Friction",
+            Unit.ONE,
+            ratio(0),
+            ratio(2),
+            ratio(0.5),
+            "coefficient of friction between floor and hands, and floor and feet",
+            "0.5, from memory: rubber and skin on a dry floor often hold more");
+
+    /** Where under the palm the floor pushes. */
+    public static final Knob<Ratio> PALM_PRESSURE = new Knob<>(
+            "Palm pressure",
+            Unit.PERCENT,
+            percent(0),
+            percent(100),
+            percent(42),
+            "centre of pressure under the hand as a part of the hand's length, 0 at the wrist, 100 at the finger tip",
+            "the middle of the grip: 42 % (ANSUR II 2012, grip centre less wrist over hand length)");
+
+    /** Height of the wrist over a flat hand. */
+    public static final Knob<Length> WRIST_HEIGHT = new Knob<>(
+            "Wrist height",
+            Unit.CENTIMETRE,
+            cm(0),
+            cm(15),
+            cm(3),
+            "height of the wrist joint above the floor with the hand flat on it, or on handles",
+            "3 cm, from memory");
+
+    /** Where the feet push when they stand on their balls. */
+    public static final Knob<Ratio> BALL_OF_FOOT = new Knob<>(
+            "Ball of foot",
+            Unit.PERCENT,
+            percent(50),
+            percent(100),
+            percent(74),
+            "place where the feet push as a part of the foot's length, 0 at the heel, 100 at the toes",
+            "the ball of the foot: 74 % (ANSUR II 2012, ball of foot length over foot length)");
 
     private Knobs() {}
 }

@@ -43,7 +43,9 @@ final class Layout {
         /** Both feet on the floor: everything above a joint is known. */
         FEET,
         /** A seat or bench: only what hangs beyond a joint is known. */
-        SEAT
+        SEAT,
+        /** Hands and feet on the floor: the hands' force is among the loads, and so all above a joint is known. */
+        HANDS_AND_FEET
     }
 
     /**

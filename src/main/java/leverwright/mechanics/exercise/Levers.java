@@ -63,7 +63,7 @@ final class Levers {
 
     /** |lean| / 90°, as an expression. */
     private static Expression tilt(Hand hand, HeldPosture held, Joint joint) {
-        Segment segment = Layout.above(joint);
+        Segment segment = beyond(held, joint);
         Expression lean = hand.lean(segment);
         Expression size = held.layout().lean(segment) < 0 ? lean.negated() : lean;
         return size.dividedBy(Expression.exactDegrees(90));
@@ -196,8 +196,14 @@ final class Levers {
                 notes);
     }
 
+    /** The segment beyond the joint, on the side that is cut free. */
+    private static Segment beyond(HeldPosture held, Joint joint) {
+        Segment above = Layout.above(joint);
+        return held.cut(joint).isAbove() ? above : Layout.SEGMENTS.get(above.ordinal() - 1);
+    }
+
     private static Answer<Ratio> share(HeldPosture held, Joint joint) {
-        Segment segment = Layout.above(joint);
+        Segment segment = beyond(held, joint);
         double sine = held.layout().sine(segment);
         Hand hand = new Hand(held.layout());
         Expression lean = Expression.sine(hand.lean(segment));
@@ -214,7 +220,7 @@ final class Levers {
     }
 
     private static Answer<Ratio> shareByTilt(HeldPosture held, Joint joint) {
-        Segment segment = Layout.above(joint);
+        Segment segment = beyond(held, joint);
         Hand hand = new Hand(held.layout());
         Ratio value = Ratio.of(Math.abs(held.layout().lean(segment)) / RIGHT_ANGLE);
         hand.step("share_by_tilt", tilt(hand, held, joint), value, RULE);

@@ -1,6 +1,7 @@
 package leverwright.mechanics.exercise;
 
 import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.working.Expression;
 
 /**
@@ -17,6 +18,8 @@ import leverwright.mechanics.working.Expression;
  * @param source where mass or force comes from
  * @param formulaX how x follows, for the working
  * @param formulaY how y follows, for the working
+ * @param formulaForceX how the forward force follows, for the working
+ * @param formulaForceY how the upward force follows, for the working
  */
 record Load(
         String name,
@@ -29,8 +32,10 @@ record Load(
         double mass,
         String source,
         Formula formulaX,
-        Formula formulaY) {
-    /** How a coordinate follows from others, written into a hand calculation. */
+        Formula formulaY,
+        Formula formulaForceX,
+        Formula formulaForceY) {
+    /** How a coordinate or a force follows from others, written into a hand calculation. */
     interface Formula {
         /** Returns the expression, after adding the steps that it needs. */
         Expression in(Hand hand);
@@ -46,7 +51,27 @@ record Load(
             double y,
             Formula formulaX,
             Formula formulaY) {
-        return new Load(name, name, on, x, y, 0, -mass * Layout.GRAVITY, mass, source, formulaX, formulaY);
+        Formula none = hand -> Expression.exact("0");
+        Formula down = hand -> hand.input("m_" + name, Mass.of(mass), name + "; " + source)
+                .times(hand.gravity())
+                .negated();
+        double force = -mass * Layout.GRAVITY;
+        return new Load(name, name, on, x, y, 0, force, mass, source, formulaX, formulaY, none, down);
+    }
+
+    /** Returns a force that is no weight, N; what its parts follow from is written by the formulas. */
+    static Load force(
+            String name,
+            Segment on,
+            double x,
+            double y,
+            double forceX,
+            double forceY,
+            Formula formulaX,
+            Formula formulaY,
+            Formula formulaForceX,
+            Formula formulaForceY) {
+        return new Load(name, name, on, x, y, forceX, forceY, 0, "", formulaX, formulaY, formulaForceX, formulaForceY);
     }
 
     /** Returns whether this is the weight of a mass. */
