@@ -36,6 +36,10 @@ final class Body {
 
     double startX;
     double startY;
+    /** From the parent's start to this body's. */
+    double jointX;
+
+    double jointY;
     double startAccelerationX;
     double startAccelerationY;
     /** All that acts on this body but the support and its neighbours; moment about its start. */
@@ -83,7 +87,7 @@ final class Body {
 
     /** Forward distance of the mass centre from the start. */
     double centreArmX() {
-        return centreAlong * cosine - centreAcross * sine;
+        return centreAcross == 0 ? centreAlong * cosine : centreAlong * cosine - centreAcross * sine;
     }
 
     /** Upward distance of the mass centre from the start. */
@@ -120,17 +124,16 @@ final class Body {
         double forceY = mass * gravityY;
         ownX = forceX;
         ownY = forceY;
-        ownMoment = centreArmX() * forceY - centreArmY() * forceX;
+        // upright gravity, the usual case, needs half the work and gives the same bits
+        ownMoment = forceX == 0 ? centreArmX() * forceY : centreArmX() * forceY - centreArmY() * forceX;
     }
 
     /** Starts the own forces with weight and inertia; call in order, when all are placed. */
     void weighMoving(double gravityX, double gravityY) {
         Body on = parent;
         if (on != null) {
-            double x = startX - on.startX;
-            double y = startY - on.startY;
-            startAccelerationX = on.startAccelerationX + on.turnX(x, y);
-            startAccelerationY = on.startAccelerationY + on.turnY(x, y);
+            startAccelerationX = on.startAccelerationX + on.turnX(jointX, jointY);
+            startAccelerationY = on.startAccelerationY + on.turnY(jointX, jointY);
         }
         ownX = weightX(gravityX);
         ownY = weightY(gravityY);
@@ -158,6 +161,6 @@ final class Body {
     void holdBeyond(Hold hold) {
         beyondX += hold.forceX;
         beyondY += hold.forceY;
-        beyondMoment += (hold.atX - startX) * hold.forceY - (hold.atY - startY) * hold.forceX + hold.couple;
+        beyondMoment += hold.momentAbout(this);
     }
 }

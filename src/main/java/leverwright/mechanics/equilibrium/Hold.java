@@ -26,6 +26,11 @@ final class Hold {
         atY = body.startY + (place.along() * body.sine + place.across() * body.cosine);
     }
 
+    /** Returns the moment about a body's start. */
+    double momentAbout(Body body) {
+        return (atX - body.startX) * forceY - (atY - body.startY) * forceX + couple;
+    }
+
     /** Sets the force, and with its place and couple the moment. */
     void force(double x, double y) {
         forceX = x;

@@ -193,15 +193,17 @@ public final class LinkageSolver {
             turned = turning > 0;
         }
         for (LoadCell cell : loads) {
-            cell.apply(originX, originY, gravityX, gravityY, gravity);
+            cell.apply(originX, originY, gravityX, gravityY, gravity, turning > 0);
         }
         sumBeyond();
         Body first = bodies[0];
         reactions.solve(bodies, originY, first.beyondX, first.beyondY, first.beyondMoment);
-        if (!chain) {
+        if (chain) {
+            sumOthersInChain();
+        } else {
             sumAfter();
+            sumOthers();
         }
-        sumOthers();
         return this;
     }
 
@@ -222,8 +224,16 @@ public final class LinkageSolver {
                 sine = on.sine;
                 cosine = on.cosine;
             }
-            x += body.jointAlong * cosine - body.jointAcross * sine;
-            y += body.jointAlong * sine + body.jointAcross * cosine;
+            double armX = body.jointAlong * cosine;
+            double armY = body.jointAlong * sine;
+            if (body.jointAcross != 0) {
+                armX -= body.jointAcross * sine;
+                armY += body.jointAcross * cosine;
+            }
+            x += armX;
+            y += armY;
+            body.jointX = armX;
+            body.jointY = armY;
             body.startX = x;
             body.startY = y;
             body.weigh(gravityX, gravityY);
@@ -257,7 +267,7 @@ public final class LinkageSolver {
             body.beyondMoment = moment;
             Body on = body.parent;
             if (on != null) {
-                carried = (body.startX - on.startX) * y - (body.startY - on.startY) * x;
+                carried = body.jointX * y - body.jointY * x;
                 if (on.index != k - 1) {
                     on.branchX += x;
                     on.branchY += y;
@@ -268,6 +278,50 @@ public final class LinkageSolver {
                     carried = 0;
                 }
             }
+        }
+    }
+
+    /** In a chain: what acts on all others, from the first joint to the last, moments carried from joint to joint. */
+    private void sumOthersInChain() {
+        Hold held = reactions.first;
+        Hold second = reactions.second;
+        Body on = bodies[0];
+        double x = 0;
+        double y = 0;
+        double moment = 0;
+        hold(on);
+        for (int k = 1; k < size; k++) {
+            Body body = bodies[k];
+            x += on.ownX;
+            y += on.ownY;
+            moment += on.ownMoment;
+            if (held.link == k - 1) {
+                x += held.forceX;
+                y += held.forceY;
+                moment += held.momentAbout(on);
+            }
+            if (second != null && second.link == k - 1) {
+                x += second.forceX;
+                y += second.forceY;
+                moment += second.momentAbout(on);
+            }
+            moment -= body.jointX * y - body.jointY * x;
+            body.otherX = x;
+            body.otherY = y;
+            body.otherMoment = moment;
+            hold(body);
+            on = body;
+        }
+    }
+
+    /** Adds the support's forces to what acts on a body and beyond, if that is where they act. */
+    private void hold(Body body) {
+        if (body.heldBeyond) {
+            body.holdBeyond(reactions.first);
+        }
+        Hold second = reactions.second;
+        if (second != null && body.secondHeldBeyond) {
+            body.holdBeyond(second);
         }
     }
 
@@ -287,7 +341,7 @@ public final class LinkageSolver {
         }
     }
 
-    /** From the first body to the last: what acts on all others, summed about the first body's start and moved to the joint. */
+    /** In a tree, from the first body to the last: what acts on all others, summed about the first body's start and moved to the joint. */
     private void sumOthers() {
         double x = 0;
         double y = 0;
@@ -305,21 +359,16 @@ public final class LinkageSolver {
                 otherY += after.afterY;
                 otherMoment += after.afterMoment;
             }
-            if (body.heldBeyond) {
-                body.holdBeyond(held);
-            } else {
+            hold(body);
+            if (!body.heldBeyond) {
                 otherX += held.forceX;
                 otherY += held.forceY;
                 otherMoment += held.moment;
             }
-            if (second != null) {
-                if (body.secondHeldBeyond) {
-                    body.holdBeyond(second);
-                } else {
-                    otherX += second.forceX;
-                    otherY += second.forceY;
-                    otherMoment += second.moment;
-                }
+            if (second != null && !body.secondHeldBeyond) {
+                otherX += second.forceX;
+                otherY += second.forceY;
+                otherMoment += second.moment;
             }
             body.otherX = otherX;
             body.otherY = otherY;

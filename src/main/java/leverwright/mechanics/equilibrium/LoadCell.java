@@ -18,7 +18,7 @@ final class LoadCell {
     }
 
     /** Finds the force and adds it to its body; call when all bodies are placed. */
-    void apply(double originX, double originY, double gravityX, double gravityY, double gravity) {
+    void apply(double originX, double originY, double gravityX, double gravityY, double gravity, boolean moving) {
         Body on = body;
         double along = load.at().along();
         double across = load.at().across();
@@ -31,8 +31,8 @@ final class LoadCell {
                 originY + y,
                 on.cosine,
                 on.sine,
-                on.startAccelerationX + on.turnX(armX, armY),
-                on.startAccelerationY + on.turnY(armX, armY),
+                moving ? on.startAccelerationX + on.turnX(armX, armY) : 0,
+                moving ? on.startAccelerationY + on.turnY(armX, armY) : 0,
                 gravityX,
                 gravityY,
                 gravity);

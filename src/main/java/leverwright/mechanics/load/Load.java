@@ -38,6 +38,9 @@ public sealed interface Load permits MassLoad, ForceLoad, CoupleLoad, CableLoad,
 
     /** Returns a couple, N·m, if it is allowed; else throws. */
     static double couple(double couple, String on) {
+        if (Math.abs(couple) <= GREATEST_COUPLE) {
+            return couple;
+        }
         return Require.within(
                 couple, -GREATEST_COUPLE, GREATEST_COUPLE, "couple of a load on link \"" + on + "\"", "N m");
     }

@@ -125,12 +125,10 @@ public final class Trigonometry {
         double z = x * x;
         double z2 = z * z;
         double z4 = z2 * z2;
-        double half = 0.5 * z;
-        double w = 1.0 - half;
         double odd = (S1 + z * S2) + z2 * (S3 + z * S4) + z4 * (S5 + z * S6);
         double even = (C1 + z * C2) + z2 * (C3 + z * C4) + z4 * (C5 + z * C6);
-        long sine = Double.doubleToRawLongBits(x + (x * z * odd + tail * w));
-        long cosine = Double.doubleToRawLongBits(w + (((1.0 - w) - half) + (z2 * even - x * tail)));
+        long sine = Double.doubleToRawLongBits(x + (x * z * odd + tail));
+        long cosine = Double.doubleToRawLongBits(1.0 - (0.5 * z - (z2 * even - x * tail)));
         long swap = (sine ^ cosine) & -(quadrant & 1);
         sines[sineAt] = Double.longBitsToDouble(sine ^ swap ^ ((quadrant & 2) << 62));
         cosines[cosineAt] = Double.longBitsToDouble(cosine ^ swap ^ (((quadrant + 1) & 2) << 62));
