@@ -1,5 +1,6 @@
 package leverwright.mechanics.equilibrium;
 
+import leverwright.mechanics.numeric.Rotation;
 import leverwright.mechanics.posture.Link;
 import leverwright.mechanics.posture.Linkage;
 import org.jspecify.annotations.Nullable;
@@ -29,8 +30,7 @@ final class Body {
 
     double mass;
     double inertia;
-    double sine;
-    double cosine = 1;
+    final Rotation rotation = new Rotation();
     double velocity;
     double acceleration;
 
@@ -87,12 +87,14 @@ final class Body {
 
     /** Forward distance of the mass centre from the start. */
     double centreArmX() {
-        return centreAcross == 0 ? centreAlong * cosine : centreAlong * cosine - centreAcross * sine;
+        return centreAcross == 0
+                ? centreAlong * rotation.cosine()
+                : centreAlong * rotation.cosine() - centreAcross * rotation.sine();
     }
 
     /** Upward distance of the mass centre from the start. */
     double centreArmY() {
-        return centreAlong * sine + centreAcross * cosine;
+        return centreAlong * rotation.sine() + centreAcross * rotation.cosine();
     }
 
     double centreX() {

@@ -22,8 +22,8 @@ final class Hold {
 
     /** Puts the force at its place on its body. */
     void place(Body body) {
-        atX = body.startX + (place.along() * body.cosine - place.across() * body.sine);
-        atY = body.startY + (place.along() * body.sine + place.across() * body.cosine);
+        atX = body.startX + (place.along() * body.rotation.cosine() - place.across() * body.rotation.sine());
+        atY = body.startY + (place.along() * body.rotation.sine() + place.across() * body.rotation.cosine());
     }
 
     /** Returns the moment about a body's start. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import leverwright.mechanics.load.Load;
 import leverwright.mechanics.numeric.Require;
-import leverwright.mechanics.numeric.Trigonometry;
 import leverwright.mechanics.posture.Configuration;
 import leverwright.mechanics.posture.Link;
 import leverwright.mechanics.posture.Linkage;
@@ -33,8 +32,6 @@ public final class LinkageSolver {
     double gravityX;
     double gravityY = -STANDARD_GRAVITY;
     private double gravity = STANDARD_GRAVITY;
-    private final double[] sines;
-    private final double[] cosines;
     /** How many bodies turn, and whether any did at the last solve. */
     private int turning;
 
@@ -44,8 +41,6 @@ public final class LinkageSolver {
         this.linkage = linkage;
         size = linkage.size();
         bodies = new Body[size];
-        sines = new double[size];
-        cosines = new double[size];
         reactions = Reactions.of(support, linkage);
         boolean allLast = true;
         for (int k = 0; k < size; k++) {
@@ -105,10 +100,7 @@ public final class LinkageSolver {
 
     /** Sets the direction of a link, rad from forward, counter-clockwise positive. */
     public LinkageSolver direction(int link, double direction) {
-        Trigonometry.sineAndCosine(Configuration.direction(direction, link), sines, cosines, link);
-        Body body = bodies[link];
-        body.sine = sines[link];
-        body.cosine = cosines[link];
+        bodies[link].rotation.turnTo(Configuration.direction(direction, link));
         return this;
     }
 
@@ -213,16 +205,16 @@ public final class LinkageSolver {
         before.weigh(gravityX, gravityY);
         double x = 0;
         double y = 0;
-        double sine = before.sine;
-        double cosine = before.cosine;
+        double sine = before.rotation.sine();
+        double cosine = before.rotation.cosine();
         for (int k = 1; k < size; k++) {
             Body body = bodies[k];
             Body on = body.parent;
             if (on != before && on != null) {
                 x = on.startX;
                 y = on.startY;
-                sine = on.sine;
-                cosine = on.cosine;
+                sine = on.rotation.sine();
+                cosine = on.rotation.cosine();
             }
             double armX = body.jointAlong * cosine;
             double armY = body.jointAlong * sine;
@@ -237,8 +229,8 @@ public final class LinkageSolver {
             body.startX = x;
             body.startY = y;
             body.weigh(gravityX, gravityY);
-            sine = body.sine;
-            cosine = body.cosine;
+            sine = body.rotation.sine();
+            cosine = body.rotation.cosine();
             before = body;
         }
     }

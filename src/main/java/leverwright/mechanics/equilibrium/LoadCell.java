@@ -22,15 +22,15 @@ final class LoadCell {
         Body on = body;
         double along = load.at().along();
         double across = load.at().across();
-        double armX = along * on.cosine - across * on.sine;
-        double armY = along * on.sine + across * on.cosine;
+        double armX = along * on.rotation.cosine() - across * on.rotation.sine();
+        double armY = along * on.rotation.sine() + across * on.rotation.cosine();
         x = on.startX + armX;
         y = on.startY + armY;
         LoadPoint point = new LoadPoint(
                 originX + x,
                 originY + y,
-                on.cosine,
-                on.sine,
+                on.rotation.cosine(),
+                on.rotation.sine(),
                 moving ? on.startAccelerationX + on.turnX(armX, armY) : 0,
                 moving ? on.startAccelerationY + on.turnY(armX, armY) : 0,
                 gravityX,

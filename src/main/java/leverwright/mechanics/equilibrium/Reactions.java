@@ -131,7 +131,7 @@ final class Reactions {
             return normal(first) >= 0 && normal(second) >= 0;
         }
         Body body = solver.bodies[first.link];
-        double end = body.startX + solver.linkage.link(first.link).length() * body.cosine;
+        double end = body.startX + solver.linkage.link(first.link).length() * body.rotation.cosine();
         return pushes && first.atX >= Math.min(body.startX, end) && first.atX <= Math.max(body.startX, end);
     }
 }

@@ -56,9 +56,7 @@ public final class Trigonometry {
      * @param angle rad; NaN and infinity give NaN
      */
     public static double sine(double angle) {
-        double[] pair = new double[2];
-        sineAndCosine(angle, pair, pair, 0, 1);
-        return pair[0];
+        return new Rotation().turnTo(angle).sine();
     }
 
     /**
@@ -67,9 +65,7 @@ public final class Trigonometry {
      * @param angle rad; NaN and infinity give NaN
      */
     public static double cosine(double angle) {
-        double[] pair = new double[2];
-        sineAndCosine(angle, pair, pair, 0, 1);
-        return pair[1];
+        return new Rotation().turnTo(angle).cosine();
     }
 
     /**
@@ -78,10 +74,13 @@ public final class Trigonometry {
      * @param angle rad; NaN and infinity give NaN
      */
     public static void sineAndCosine(double angle, double[] sines, double[] cosines, int index) {
-        sineAndCosine(angle, sines, cosines, index, index);
+        Rotation rotation = new Rotation().turnTo(angle);
+        sines[index] = rotation.sine();
+        cosines[index] = rotation.cosine();
     }
 
-    private static void sineAndCosine(double angle, double[] sines, double[] cosines, int sineAt, int cosineAt) {
+    /** Sets the sine and cosine of an angle. */
+    static void turn(Rotation rotation, double angle) {
         double shifted = angle * TWO_OVER_PI + ROUNDER;
         double q = shifted - ROUNDER;
         double most = angle - q * FIRST; // exact within the range of the short split
@@ -89,17 +88,16 @@ public final class Trigonometry {
         double x = most - part;
         double tail = (most - x) - part;
         if (!(Math.abs(x) >= SMALL_REST && Math.abs(angle) <= SHORT_RANGE)) {
-            carefully(angle, sines, cosines, sineAt, cosineAt);
+            carefully(rotation, angle);
             return;
         }
-        finish(x, tail, Double.doubleToRawLongBits(shifted), sines, cosines, sineAt, cosineAt);
+        finish(rotation, x, tail, Double.doubleToRawLongBits(shifted));
     }
 
     /** Carries π/2 with more digits: for large angles and next to multiples of π/2. */
-    private static void carefully(double angle, double[] sines, double[] cosines, int sineAt, int cosineAt) {
+    private static void carefully(Rotation rotation, double angle) {
         if (!(Math.abs(angle) <= OWN_RANGE)) {
-            sines[sineAt] = StrictMath.sin(angle);
-            cosines[cosineAt] = StrictMath.cos(angle);
+            rotation.set(StrictMath.sin(angle), StrictMath.cos(angle));
             return;
         }
         double shifted = angle * TWO_OVER_PI + ROUNDER;
@@ -116,12 +114,11 @@ public final class Trigonometry {
         double last = (q * THIRD_REST - rest2) - rest;
         double x = higher - last;
         double tail = (higher - x) - last;
-        finish(x, tail, Double.doubleToRawLongBits(shifted), sines, cosines, sineAt, cosineAt);
+        finish(rotation, x, tail, Double.doubleToRawLongBits(shifted));
     }
 
-    /** Writes sine and cosine of quadrant·π/2 + x + tail. */
-    private static void finish(
-            double x, double tail, long quadrant, double[] sines, double[] cosines, int sineAt, int cosineAt) {
+    /** Sets sine and cosine of quadrant·π/2 + x + tail. */
+    private static void finish(Rotation rotation, double x, double tail, long quadrant) {
         double z = x * x;
         double z2 = z * z;
         double z4 = z2 * z2;
@@ -130,8 +127,9 @@ public final class Trigonometry {
         long sine = Double.doubleToRawLongBits(x + (x * z * odd + tail));
         long cosine = Double.doubleToRawLongBits(1.0 - (0.5 * z - (z2 * even - x * tail)));
         long swap = (sine ^ cosine) & -(quadrant & 1);
-        sines[sineAt] = Double.longBitsToDouble(sine ^ swap ^ ((quadrant & 2) << 62));
-        cosines[cosineAt] = Double.longBitsToDouble(cosine ^ swap ^ (((quadrant + 1) & 2) << 62));
+        rotation.set(
+                Double.longBitsToDouble(sine ^ swap ^ ((quadrant & 2) << 62)),
+                Double.longBitsToDouble(cosine ^ swap ^ (((quadrant + 1) & 2) << 62)));
     }
 
     /** Returns the tangent of an angle in rad. */

@@ -1,7 +1,7 @@
 package leverwright.mechanics.posture;
 
 import java.util.Optional;
-import leverwright.mechanics.numeric.Trigonometry;
+import leverwright.mechanics.numeric.Rotation;
 import leverwright.mechanics.numeric.Vector;
 
 /** Where the joints, mass centres and places of a linkage lie in one configuration; immutable. */
@@ -21,8 +21,11 @@ public final class Placement {
         cosines = new double[size];
         startX = new double[size];
         startY = new double[size];
+        Rotation rotation = new Rotation();
         for (int k = 0; k < size; k++) {
-            Trigonometry.sineAndCosine(configuration.directions().get(k), sines, cosines, k);
+            rotation.turnTo(configuration.directions().get(k));
+            sines[k] = rotation.sine();
+            cosines[k] = rotation.cosine();
             if (k > 0) {
                 int parent = linkage.parent(k);
                 Place at = linkage.attachment(k);
