@@ -1,5 +1,7 @@
 package leverwright.run.wire;
 
+import java.math.BigDecimal;
+
 /** Shapes of plain values. */
 enum Scalars implements Shape {
     /** Raw bits, so that every double arrives as it was. */
@@ -62,6 +64,27 @@ enum Scalars implements Shape {
             return in.getText();
         }
     },
+    /** Digits and exponent as text, both bounded. */
+    DECIMAL(6) {
+        @Override
+        public void write(WireWriter out, Object value, int depth) throws WireException {
+            out.putText(value.toString());
+        }
+
+        @Override
+        public Object read(WireReader in, int depth) throws WireException {
+            String text = in.getText();
+            try {
+                BigDecimal number = text.length() > MOST_DIGITS ? null : new BigDecimal(text);
+                if (number != null && Math.abs((long) number.scale()) <= MOST_DIGITS) {
+                    return number;
+                }
+            } catch (NumberFormatException e) {
+                // said below
+            }
+            throw new WireException("a decimal number of " + text.length() + " characters is none or too long");
+        }
+    },
     BYTES(4) {
         @Override
         public void write(WireWriter out, Object value, int depth) throws WireException {
@@ -95,6 +118,8 @@ enum Scalars implements Shape {
             return values;
         }
     };
+
+    private static final int MOST_DIGITS = 1000;
 
     private final int leastBytes;
 

@@ -3,6 +3,7 @@ package leverwright.run.wire;
 import java.lang.reflect.AnnotatedParameterizedType;
 import java.lang.reflect.AnnotatedType;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -28,6 +29,7 @@ final class Shapes {
         known.put(Long.class, Scalars.LONG);
         known.put(boolean.class, Scalars.BOOLEAN);
         known.put(String.class, Scalars.TEXT);
+        known.put(BigDecimal.class, Scalars.DECIMAL);
         known.put(byte[].class, Scalars.BYTES);
         known.put(double[].class, Scalars.DOUBLES);
     }

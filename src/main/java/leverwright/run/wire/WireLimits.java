@@ -13,7 +13,7 @@ public final class WireLimits {
     public static final int COUNT = 4_000_000;
 
     /** The deepest nesting of records and lists. */
-    public static final int DEPTH = 32;
+    public static final int DEPTH = 200;
 
     private WireLimits() {}
 }

@@ -63,10 +63,14 @@ final class CellRun {
         }
     }
 
+    /** Tells that a cell is about to run. */
+    void announce(Message.Step step) throws IOException {
+        out.write(new Message.CellStarted(run, step.cell()));
+    }
+
     /** Runs one cell. */
     void run(Message.Step step, ClassFinder finder) throws IOException {
         String cell = step.cell();
-        out.write(new Message.CellStarted(run, cell));
         long start = System.nanoTime();
         String missing = missing(step.readsFrom());
         if (missing != null) {

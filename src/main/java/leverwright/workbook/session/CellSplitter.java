@@ -205,7 +205,7 @@ final class CellSplitter {
     /** Returns the token after what may be a type; -1 when it can be none. */
     private int afterType(int first, int next) {
         int i = first;
-        if (!isWord(i)) {
+        if (!isWord(i) || NOT_A_TYPE.contains(tokens.get(i).text())) {
             return -1;
         }
         i++;

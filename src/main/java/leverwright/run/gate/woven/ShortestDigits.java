@@ -3,6 +3,7 @@ package leverwright.run.gate.woven;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Binary numbers with the fewest decimal digits that give them back, in the form {@link Double#toString(double)} has
@@ -36,20 +37,34 @@ final class ShortestDigits {
 
     private static String shortest(String plain, BigDecimal exact, GivesBack test) {
         int digits = Math.max(2, new BigDecimal(plain).stripTrailingZeros().precision());
-        BigDecimal best = round(exact, digits);
-        while (digits > 2) {
-            BigDecimal shorter = round(exact, digits - 1);
-            if (!test.test(shorter.toString())) {
-                break;
-            }
+        BigDecimal best = nearest(exact, digits, test);
+        BigDecimal shorter = best;
+        while (shorter != null && digits > 2) {
             best = shorter;
             digits--;
+            shorter = nearest(exact, digits, test);
         }
-        return javaForm(best);
+        BigDecimal chosen = shorter == null ? best : shorter;
+        return chosen == null ? plain : javaForm(chosen);
     }
 
-    private static BigDecimal round(BigDecimal exact, int digits) {
-        return exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    /**
+     * Returns the decimal of so many digits that is nearest of those that give the number back, or null when none does.
+     * Next to a power of two it may be the farther neighbour, since the gap below is half as wide as the one above.
+     */
+    private static @Nullable BigDecimal nearest(BigDecimal exact, int digits, GivesBack test) {
+        BigDecimal down = round(exact, digits, RoundingMode.DOWN);
+        BigDecimal up = round(exact, digits, RoundingMode.UP);
+        boolean downFits = test.test(down.toString());
+        boolean upFits = test.test(up.toString());
+        if (downFits && upFits) {
+            return round(exact, digits, RoundingMode.HALF_EVEN);
+        }
+        return downFits ? down : upFits ? up : null;
+    }
+
+    private static BigDecimal round(BigDecimal exact, int digits, RoundingMode mode) {
+        return exact.round(new MathContext(digits, mode));
     }
 
     private static String javaForm(BigDecimal value) {
