@@ -82,7 +82,8 @@ final class Runner implements Runnable {
         ClassLoader loader = loader(run);
         cellRun.begin(run);
         for (Message.Step step : run.steps()) {
-            // told before it runs, for a cell may end the process; not so the short way, which is replayed after a death
+            // told before it runs, for a cell may end the process; not so the short way, which is replayed after a
+            // death
             cellRun.announce(step);
             if (run.mode() != Message.Mode.SHORT) {
                 out.flush();

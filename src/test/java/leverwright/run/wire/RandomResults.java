@@ -51,8 +51,19 @@ final class RandomResults {
         Verdict verdict = one(Verdict.values());
         Quantity computed = verdict == Verdict.OUTSIDE_THIS_MODEL ? null : quantity();
         return new ClaimResult(
-                text(), computed, text(), one(Sides.values()), text(), verdict, text(), flip(), flip(), text(), texts(),
-                maybe(this::working), texts());
+                text(),
+                computed,
+                text(),
+                one(Sides.values()),
+                text(),
+                verdict,
+                text(),
+                flip(),
+                flip(),
+                text(),
+                texts(),
+                maybe(this::working),
+                texts());
     }
 
     private TableResult table() {
@@ -99,7 +110,8 @@ final class RandomResults {
     private Working working() {
         return Working.of("a title", exactly(1 + random.nextInt(3), () -> {
             names++;
-            return new Step("M_" + names, maybe(() -> expression(0)), random.nextGaussian(), Dimension.MOMENT, "a source", "");
+            return new Step(
+                    "M_" + names, maybe(() -> expression(0)), random.nextGaussian(), Dimension.MOMENT, "a source", "");
         }));
     }
 

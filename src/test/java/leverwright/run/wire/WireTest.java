@@ -104,7 +104,8 @@ class WireTest {
 
     @Test
     void lengthThatLiesCostsNoMemory() {
-        byte[] tooLong = ByteBuffer.allocate(8).putInt(WireLimits.FRAME_BYTES + 1).array();
+        byte[] tooLong =
+                ByteBuffer.allocate(8).putInt(WireLimits.FRAME_BYTES + 1).array();
         assertThrows(WireException.class, () -> read(tooLong));
         byte[] negative = ByteBuffer.allocate(8).putInt(-5).array();
         assertThrows(WireException.class, () -> read(negative));
