@@ -1,7 +1,5 @@
 package leverwright.workbook.document;
 
-import java.lang.reflect.AnnotatedParameterizedType;
-import java.lang.reflect.AnnotatedType;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import leverwright.workbook.document.RecordShape.ValueType;
 import leverwright.workbook.json.JsonArray;
 import leverwright.workbook.json.JsonCursor;
 import leverwright.workbook.json.JsonNothing;
@@ -72,7 +71,7 @@ final class RecordCodec {
         return new JsonObject(members);
     }
 
-    private JsonValue writeValue(@Nullable Object value, AnnotatedType type) {
+    private JsonValue writeValue(@Nullable Object value, ValueType type) {
         if (value == null) {
             return new JsonNothing();
         } else if (value instanceof Double number) {
@@ -87,13 +86,13 @@ final class RecordCodec {
             return new JsonText(decimal.toPlainString());
         } else if (value instanceof Enum<?> constant) {
             return new JsonText(words(constant));
-        } else if (value instanceof List<?> list) {
-            return writeList(list, elementType(type));
+        } else if (value instanceof List<?> list && type.element() != null) {
+            return writeList(list, type.element());
         }
-        return write(value, (Class<?>) type.getType());
+        return write(value, type.type());
     }
 
-    private JsonArray writeList(List<?> list, AnnotatedType element) {
+    private JsonArray writeList(List<?> list, ValueType element) {
         List<JsonValue> elements = new ArrayList<>(list.size());
         for (Object each : list) {
             elements.add(writeValue(each, element));
@@ -134,17 +133,17 @@ final class RecordCodec {
         List<@Nullable Object> values = new ArrayList<>();
         for (RecordShape.Part part : shape.parts()) {
             Optional<JsonCursor> found = cursor.optional(part.key());
-            boolean absent = found.isEmpty() && mayBeNull(part.type());
+            boolean absent = found.isEmpty() && part.type().nullable();
             values.add(absent ? null : readValue(cursor.member(part.key()), part.type()));
         }
         return shape.make(values, cursor);
     }
 
-    private Object readValue(JsonCursor cursor, AnnotatedType annotated) {
-        if (annotated instanceof AnnotatedParameterizedType) {
-            return readList(cursor, elementType(annotated));
+    private Object readValue(JsonCursor cursor, ValueType declared) {
+        if (declared.element() != null) {
+            return readList(cursor, declared.element());
         }
-        Class<?> type = (Class<?>) annotated.getType();
+        Class<?> type = declared.type();
         if (type == double.class || type == Double.class) {
             return cursor.number();
         } else if (type == long.class) {
@@ -161,21 +160,12 @@ final class RecordCodec {
         return type.isEnum() ? readConstant(cursor, type) : read(cursor, type);
     }
 
-    private List<@Nullable Object> readList(JsonCursor cursor, AnnotatedType element) {
-        boolean gaps = mayBeNull(element);
+    private List<@Nullable Object> readList(JsonCursor cursor, ValueType element) {
         List<@Nullable Object> values = new ArrayList<>();
         for (JsonCursor each : cursor.elements()) {
-            values.add(gaps && each.isNothing() ? null : readValue(each, element));
+            values.add(element.nullable() && each.isNothing() ? null : readValue(each, element));
         }
         return values;
-    }
-
-    private static AnnotatedType elementType(AnnotatedType list) {
-        return ((AnnotatedParameterizedType) list).getAnnotatedActualTypeArguments()[0];
-    }
-
-    private static boolean mayBeNull(AnnotatedType type) {
-        return type.isAnnotationPresent(Nullable.class);
     }
 
     private static BigDecimal readDecimal(JsonCursor cursor) {

@@ -1,5 +1,6 @@
 package leverwright.workbook.document;
 
+import java.lang.reflect.AnnotatedParameterizedType;
 import java.lang.reflect.AnnotatedType;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
@@ -16,7 +17,20 @@ import org.jspecify.annotations.Nullable;
 final class RecordShape {
 
     /** One component: its key in the file, its type, and how it is read from the record. */
-    record Part(String key, AnnotatedType type, Method accessor) {}
+    record Part(String key, ValueType type, Method accessor) {}
+
+    /** The type of a value: its class, whether it may be null, and, for a list, the type of its elements. */
+    record ValueType(
+            Class<?> type, boolean nullable, @Nullable ValueType element) {
+
+        static ValueType of(AnnotatedType annotated) {
+            boolean nullable = annotated.isAnnotationPresent(Nullable.class);
+            if (annotated instanceof AnnotatedParameterizedType list) {
+                return new ValueType(List.class, nullable, of(list.getAnnotatedActualTypeArguments()[0]));
+            }
+            return new ValueType((Class<?>) annotated.getType(), nullable, null);
+        }
+    }
 
     private final List<Part> parts;
     private final Constructor<?> constructor;
@@ -34,7 +48,7 @@ final class RecordShape {
     }
 
     private static Part part(RecordComponent component) {
-        return new Part(component.getName(), component.getAnnotatedType(), component.getAccessor());
+        return new Part(component.getName(), ValueType.of(component.getAnnotatedType()), component.getAccessor());
     }
 
     List<Part> parts() {

@@ -14,12 +14,14 @@ public final class JsonCursor {
 
     private final JsonValue value;
     private final @Nullable JsonCursor parent;
-    private final String step;
+    private final @Nullable String key;
+    private final int index;
 
-    private JsonCursor(JsonValue value, @Nullable JsonCursor parent, String step) {
+    private JsonCursor(JsonValue value, @Nullable JsonCursor parent, @Nullable String key, int index) {
         this.value = value;
         this.parent = parent;
-        this.step = step;
+        this.key = key;
+        this.index = index;
     }
 
     /**
@@ -28,7 +30,7 @@ public final class JsonCursor {
      * @param value the tree
      */
     public static JsonCursor at(JsonValue value) {
-        return new JsonCursor(value, null, "");
+        return new JsonCursor(value, null, null, 0);
     }
 
     /** Returns the value here. */
@@ -38,7 +40,10 @@ public final class JsonCursor {
 
     /** Returns the key path, for example {@code sheet[2].note}; empty at the top. */
     public String path() {
-        return parent == null ? "" : KeyPath.join(parent.path(), step);
+        if (parent == null) {
+            return "";
+        }
+        return KeyPath.join(parent.path(), key == null ? KeyPath.element(index) : KeyPath.member(key));
     }
 
     /**
@@ -138,21 +143,21 @@ public final class JsonCursor {
     /**
      * Returns a member that must be there.
      *
-     * @param key the member's key
+     * @param name the member's key
      * @throws JsonProblem when the value is not an object or has no such key
      */
-    public JsonCursor member(String key) {
-        return optional(key).orElseThrow(() -> problem("the key \"" + key + "\" is missing; add it"));
+    public JsonCursor member(String name) {
+        return optional(name).orElseThrow(() -> problem("the key \"" + name + "\" is missing; add it"));
     }
 
     /**
      * Returns a member that may be absent.
      *
-     * @param key the member's key
+     * @param name the member's key
      * @throws JsonProblem when the value is not an object
      */
-    public Optional<JsonCursor> optional(String key) {
-        return object().get(key).map(found -> new JsonCursor(found, this, KeyPath.member(key)));
+    public Optional<JsonCursor> optional(String name) {
+        return object().get(name).map(found -> new JsonCursor(found, this, name, 0));
     }
 
     /**
@@ -162,8 +167,7 @@ public final class JsonCursor {
      */
     public Map<String, JsonCursor> members() {
         Map<String, JsonCursor> members = new LinkedHashMap<>();
-        object().members()
-                .forEach((key, member) -> members.put(key, new JsonCursor(member, this, KeyPath.member(key))));
+        object().members().forEach((name, member) -> members.put(name, new JsonCursor(member, this, name, 0)));
         return members;
     }
 
@@ -175,8 +179,8 @@ public final class JsonCursor {
     public List<JsonCursor> elements() {
         List<JsonValue> elements = array().elements();
         List<JsonCursor> cursors = new ArrayList<>(elements.size());
-        for (int index = 0; index < elements.size(); index++) {
-            cursors.add(new JsonCursor(elements.get(index), this, KeyPath.element(index)));
+        for (int place = 0; place < elements.size(); place++) {
+            cursors.add(new JsonCursor(elements.get(place), this, null, place));
         }
         return cursors;
     }

@@ -7,6 +7,7 @@ package leverwright.workbook.json;
 public final class JsonProblem extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
+    private static final int LONGEST = 600;
 
     private final transient Position position;
     private final String file;
@@ -41,7 +42,20 @@ public final class JsonProblem extends IllegalArgumentException {
         if (!path.isEmpty()) {
             message.append(message.isEmpty() ? "" : ", ").append(path);
         }
-        return message.append(message.isEmpty() ? "" : ": ").append(complaint).toString();
+        return message.append(message.isEmpty() ? "" : ": ")
+                .append(oneLine(complaint))
+                .toString();
+    }
+
+    /** What a file says may stand in a complaint, but never with control characters or without end. */
+    private static String oneLine(String complaint) {
+        StringBuilder line = new StringBuilder();
+        complaint
+                .codePoints()
+                .limit(LONGEST)
+                .map(point -> Character.isISOControl(point) ? ' ' : point)
+                .forEach(line::appendCodePoint);
+        return line.toString();
     }
 
     /**

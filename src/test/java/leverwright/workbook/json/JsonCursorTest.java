@@ -85,4 +85,14 @@ class JsonCursorTest {
                 "f: it is wrong",
                 new JsonProblem(Position.NOWHERE, "", "it is wrong").in("f").getMessage());
     }
+
+    @Test
+    void whatAFileSaysCannotBreakTheLineOfItsMessage() {
+        JsonProblem problem =
+                new JsonProblem(new Position(1, 2), "a", "found \"x\n\u001b[31m" + "y".repeat(5000) + "\"");
+        assertEquals(1, problem.getMessage().lines().count());
+        assertEquals(-1, problem.getMessage().indexOf('\u001b'));
+        assertEquals(
+                "line 1, column 2, a: ".length() + 600, problem.getMessage().length());
+    }
 }
