@@ -85,7 +85,7 @@ public final class FigureDrawing {
             stroke(lines, view.line(line.from(), line.to()), Mark.Pen.solid(Ink.GEAR, 1.5), 1.5);
         } else if (shape instanceof Sketch.LineOfAction line) {
             Mark.Pen pen = Mark.Pen.dashed(Ink.ACCENT, 1.3, 9.0, 3.0, 1.5, 3.0);
-            stroke(lines, view.across(line), pen, 1.5);
+            stroke(lines, view.across(line), pen, 2.5);
         } else if (shape instanceof Sketch.LoadArm arm) {
             drawLoadArm(arm);
         } else if (shape instanceof Sketch.AngleArc arc) {

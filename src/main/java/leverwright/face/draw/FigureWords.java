@@ -9,8 +9,11 @@ import leverwright.run.result.FigureResult;
 public final class FigureWords {
     private FigureWords() {}
 
-    /** Returns the author's description, then forces, load arms and angles with their numbers. */
+    /** Returns the figure's description; where it has none, its forces, load arms and angles with their numbers. */
     public static String of(FigureResult result) {
+        if (!result.description().isBlank()) {
+            return result.description();
+        }
         List<String> forces = new ArrayList<>();
         List<String> arms = new ArrayList<>();
         List<String> angles = new ArrayList<>();
@@ -23,8 +26,7 @@ public final class FigureWords {
                 add(angles, arc.label());
             }
         }
-        StringBuilder words = new StringBuilder(
-                result.description().isEmpty() ? result.sketch().title() : result.description());
+        StringBuilder words = new StringBuilder(result.sketch().title());
         append(words, "Forces", forces);
         append(words, "Load arms", arms);
         append(words, "Angles", angles);

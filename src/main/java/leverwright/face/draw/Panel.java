@@ -20,6 +20,9 @@ final class Panel {
     private static final double NAMES = 12;
     private static final double LINE = 14;
     private static final int NAME_LETTERS = 23;
+    /** "per side" as one word, which no line break parts. */
+    private static final String SIDE = "per\u00a0side";
+
     private static final Double[][] DASHES = {{}, {7.0, 4.0}, {2.0, 3.5}, {10.0, 3.0, 2.0, 3.0}, {14.0, 4.0}};
 
     private final PanelData data;
@@ -293,14 +296,14 @@ final class Panel {
     private static List<String> wrap(String name) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : name.split(" ")) {
+        for (String word : name.replace("per side", SIDE).split(" ")) {
             if (line.length() > 0 && line.length() + 1 + word.length() > NAME_LETTERS) {
-                lines.add(line.toString());
+                lines.add(line.toString().replace(SIDE, "per side"));
                 line.setLength(0);
             }
             line.append(line.length() > 0 ? " " : "").append(word);
         }
-        lines.add(line.toString());
+        lines.add(line.toString().replace(SIDE, "per side"));
         return lines;
     }
 

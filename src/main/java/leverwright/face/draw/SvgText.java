@@ -35,12 +35,30 @@ public final class SvgText {
         return write(picture, id, "", "");
     }
 
-    /** Returns a drawing as a file of its own, light or dark as the reader's system asks. */
-    public static String file(Picture picture) {
+    /**
+     * Returns a drawing as a file of its own, light or dark as the reader's system asks.
+     *
+     * @param picture the drawing
+     * @param footnote the caution that stands under the drawing and goes wherever the file goes; not blank
+     * @throws IllegalArgumentException when the footnote is blank
+     */
+    public static String file(Picture picture, String footnote) {
+        if (footnote.isBlank()) {
+            throw new IllegalArgumentException("a drawing in a file of its own needs a caution under it");
+        }
         String style = "<style>svg{" + Palette.LIGHT.variables() + "background:var(--lw-warm)}"
                 + "@media (prefers-color-scheme:dark){svg{" + Palette.DARK.variables() + "}}" + styles() + "</style>\n";
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                + write(picture, "drawing", " xmlns=\"http://www.w3.org/2000/svg\"", style);
+                + write(withFootnote(picture, footnote), "drawing", " xmlns=\"http://www.w3.org/2000/svg\"", style);
+    }
+
+    private static Picture withFootnote(Picture picture, String footnote) {
+        List<Mark> marks = new ArrayList<>(picture.marks());
+        double size = Math.min(9.5, (picture.width() - 16) / TextWidth.of(footnote));
+        Mark.Type type = new Mark.Type(Ink.QUIET, size, false, false);
+        double height = picture.height() + 20;
+        marks.add(new Mark.Words(footnote, 8, height - 8, Mark.Anchor.START, type));
+        return new Picture(picture.width(), height, picture.title(), picture.description(), marks);
     }
 
     /** Returns the rules of the style sheet that drawings need beside the variables. */

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import leverwright.face.draw.Markup;
 import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Code;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
@@ -45,26 +46,34 @@ final class NoteHtml {
 
     /** Returns the words of the note's first heading; empty when it has none. */
     static String heading(String note) {
-        StringBuilder words = new StringBuilder();
-        PARSER.parse(Markup.clean(note)).accept(new AbstractVisitor() {
-            private boolean done;
+        FirstHeading first = new FirstHeading();
+        PARSER.parse(Markup.clean(note)).accept(first);
+        return first.words.toString();
+    }
 
-            @Override
-            public void visit(Heading heading) {
-                if (!done) {
-                    visitChildren(heading);
-                    done = true;
-                }
-            }
+    /** Gathers the words of the first heading. */
+    private static final class FirstHeading extends AbstractVisitor {
+        private final StringBuilder words = new StringBuilder();
+        private boolean inside;
 
-            @Override
-            public void visit(Text text) {
-                if (text.getParent() instanceof Heading && !done) {
-                    words.append(text.getLiteral());
-                }
+        @Override
+        public void visit(Heading heading) {
+            if (words.length() == 0) {
+                inside = true;
+                visitChildren(heading);
+                inside = false;
             }
-        });
-        return words.toString();
+        }
+
+        @Override
+        public void visit(Text text) {
+            words.append(inside ? text.getLiteral() : "");
+        }
+
+        @Override
+        public void visit(Code code) {
+            words.append(inside ? code.getLiteral() : "");
+        }
     }
 
     private static boolean leadsSomewhereAllowed(String address) {

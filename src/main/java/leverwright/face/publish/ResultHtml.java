@@ -36,7 +36,7 @@ final class ResultHtml {
     static String of(Result result, String id) {
         String body = body(result, id);
         String kind = result.getClass().getSimpleName().replace("Result", "").toLowerCase(Locale.ROOT);
-        return "<div class=\"result " + kind + "\">\n" + body + notes(result.notes()) + "</div>\n";
+        return "<div class=\"result " + kind + "\">\n" + body + notes(Notes.of(result)) + "</div>\n";
     }
 
     private static String body(Result result, String id) {
@@ -108,8 +108,7 @@ final class ResultHtml {
                 + "<div class=\"broad\">" + SvgText.element(ChartDrawing.of(curves), id) + "</div>\n"
                 + "<div class=\"narrow\">"
                 + SvgText.element(ChartDrawing.of(curves, PHONE_WIDTH, PHONE_HEIGHT), id + "-narrow")
-                + "</div>\n</figure>\n" + TableHtml.numbers(curves.curves())
-                + notes(curves.curves().notes());
+                + "</div>\n</figure>\n" + TableHtml.numbers(curves.curves());
     }
 
     private static String figure(FigureResult figure, String id) {

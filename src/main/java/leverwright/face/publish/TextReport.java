@@ -127,17 +127,15 @@ public final class TextReport {
         } else if (result instanceof CurvesResult curves) {
             addTitle(lines, curves.title().isEmpty() ? curves.curves().title() : curves.title());
             lines.addAll(TextChart.of(curves.curves(), width, form));
-            addNotes(lines, curves.curves().notes());
         } else if (result instanceof FigureResult figure) {
             addTitle(lines, figure.title().isEmpty() ? figure.sketch().title() : figure.title());
             lines.addAll(wrap(FigureWords.of(figure), "", ""));
-            addNotes(lines, figure.sketch().notes());
         } else if (result instanceof ClaimResult claim) {
             addClaim(lines, claim);
         } else if (result instanceof TextResult text) {
             addText(lines, text);
         }
-        addNotes(lines, result.notes());
+        addNotes(lines, Notes.of(result));
         return text(lines);
     }
 
@@ -174,7 +172,7 @@ public final class TextReport {
         }
         lines.addAll(wrap("asked: " + claim.test() + ". " + claim.reason(), "  ", "    "));
         if (claim.forReader()) {
-            lines.add("  for the reader: change the line until the claim holds");
+            lines.addAll(wrap("for the reader: change the line until the claim holds", "  ", "    "));
         }
         if (claim.doubted()) {
             lines.add("  doubted by the author");
