@@ -243,9 +243,10 @@ final class Layout {
 
     /** Σ m·(x − at) over all segments, both sides, kg·m; loads left out. */
     double massMomentAbout(double at) {
-        double sum = 0;
-        for (Segment segment : SEGMENTS) {
-            sum += body.mass(segment.ordinal()) * (centreX(segment) - at);
+        double foot = startX[FOOT] + body.centre(FOOT) * cosines[FOOT] + body.footCentreAcross() * sines[FOOT];
+        double sum = body.mass(FOOT) * (foot - at);
+        for (int k = SHANK; k < SIZE; k++) {
+            sum += body.mass(k) * (startX[k] + body.centre(k) * sines[k] - at);
         }
         return sum;
     }

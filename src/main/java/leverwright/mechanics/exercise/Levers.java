@@ -24,7 +24,8 @@ final class Levers {
 
     private Levers() {}
 
-    private static HeldPosture level(HeldPosture held, Joint joint) {
+    /** The moment with the segment at the joint set level; kept on the body until another is asked for. */
+    private static double levelMoment(HeldPosture held, Joint joint) {
         Performance performance = held.performance();
         Exercise<?> level = performance
                 .exercise()
@@ -32,19 +33,22 @@ final class Levers {
                 .orElseThrow(() -> new IllegalArgumentException("the tilt rule needs a segment at the " + joint.words()
                         + " whose lean is set, so that it can be set level; here it follows or is not a segment's"
                         + " lean. Ask for another joint, or set that lean"));
-        return performance.of(level).posture();
+        return held.layout()
+                .body()
+                .remembered(
+                        level,
+                        joint,
+                        () -> performance.of(level).posture().cut(joint).reported());
     }
 
     static double tiltRuleSi(HeldPosture held, Joint joint) {
-        return level(held, joint).cut(joint).reported()
-                * Math.abs(held.layout().lean(Layout.above(joint)))
-                / RIGHT_ANGLE;
+        return levelMoment(held, joint) * Math.abs(held.layout().lean(Layout.above(joint))) / RIGHT_ANGLE;
     }
 
     static Answer<Moment> tiltRule(HeldPosture held, Joint joint) {
         Moment value = Moment.of(tiltRuleSi(held, joint));
         Hand hand = new Hand(held.layout());
-        Moment level = Moment.of(level(held, joint).cut(joint).reported());
+        Moment level = Moment.of(levelMoment(held, joint));
         Expression.Symbol atLevel = hand.input(
                 "M_level",
                 level,

@@ -6,8 +6,8 @@ import java.util.function.Function;
 import leverwright.mechanics.body.Landmark;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.ReadingStatus;
+import leverwright.mechanics.body.UncertainInput;
 import leverwright.mechanics.measure.Length;
-import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.measure.Measure;
 
 /**
@@ -128,23 +128,14 @@ public final class Performance {
     }
 
     private void lifterAxes(List<Axis> axes) {
-        Length stature = lifter().stature();
-        if (stature.error() > 0) {
+        for (UncertainInput input : lifter().uncertainInputs()) {
             axes.add(new Axis(
-                    "stature",
-                    from -> part ->
-                            from.with(from.lifter().stature(Length.of(stature.si() + part * stature.error())))));
-        }
-        Mass mass = lifter().bodyMass();
-        if (mass.error() > 0) {
-            axes.add(new Axis(
-                    "body mass",
-                    from -> part -> from.with(from.lifter().bodyMass(Mass.of(mass.si() + part * mass.error())))));
+                    input.name(), from -> part -> from.with(input.mover().move(from.lifter(), part))));
         }
         for (Landmark place : Landmark.values()) {
             Length at = lifter().body().place(place);
             boolean given = skeleton.body().number(place).status() == ReadingStatus.GIVEN;
-            if (at.error() > 0 && (given || spread.contains(place))) {
+            if (at.error() > 0 && !given && spread.contains(place)) {
                 axes.add(new Axis(
                         place.words(),
                         from -> part -> from.with(from.lifter().place(place, Length.of(at.si() + part * at.error())))));

@@ -4,12 +4,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.DoubleSupplier;
 import leverwright.mechanics.body.Body;
 import leverwright.mechanics.body.BodySegment;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Landmark;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A lifter's body as an exercise lays it out: plain numbers by segment index, both sides together, mass centres from the end
@@ -24,6 +26,7 @@ final class Skeleton {
     private final Map<Joint, List<Part>> above = new EnumMap<>(Joint.class);
     private final Map<Joint, List<Part>> below = new EnumMap<>(Joint.class);
     private final List<Part> all;
+    private volatile @Nullable Remembered memory;
     private final double footCentreAcross;
     private final double ankleAlong;
     private final double ankleAcross;
@@ -64,6 +67,20 @@ final class Skeleton {
     /** Returns all seven segments. */
     List<Part> all() {
         return all;
+    }
+
+    /** A number worked out before. */
+    private record Remembered(Exercise<?> exercise, Joint joint, double value) {}
+
+    /** Returns the number last worked out for an exercise and joint, or works it out: a sweep asks for the same one often. */
+    double remembered(Exercise<?> exercise, Joint joint, DoubleSupplier work) {
+        Remembered before = memory;
+        if (before != null && before.joint() == joint && before.exercise().equals(exercise)) {
+            return before.value();
+        }
+        double value = work.getAsDouble();
+        memory = new Remembered(exercise, joint, value);
+        return value;
     }
 
     Lifter lifter() {

@@ -12,6 +12,17 @@ final class Sources {
     }
 
     static String clean(String text) {
-        return text.replace('[', '(').replace(']', ')').replaceAll("\\p{Cntrl}", " ");
+        StringBuilder plain = new StringBuilder(text.length());
+        for (int k = 0; k < text.length(); k++) {
+            char c = text.charAt(k);
+            if (c == '[') {
+                plain.append('(');
+            } else if (c == ']') {
+                plain.append(')');
+            } else {
+                plain.append(Character.isISOControl(c) ? ' ' : c);
+            }
+        }
+        return plain.toString();
     }
 }

@@ -31,6 +31,9 @@ final class Stance {
     private final double pressureX;
     private final double heelHeight;
     private final double load;
+    private final double[] flexionSine = new double[1];
+    private final double[] flexionCosine = new double[1];
+    private boolean together;
 
     /** The arms and what they hold, which follow trunk and legs. */
     interface Upper {
@@ -134,60 +137,84 @@ final class Stance {
             return search(
                     Segment.TRUNK,
                     Knobs.TORSO_LEAN.least().si(),
-                    Knobs.TORSO_LEAN.most().si(),
-                    0);
+                    Knobs.TORSO_LEAN.most().si());
         }
         if (shank) {
-            return search(Segment.THIGH, -RIGHT_ANGLE, layout.lean(Segment.SHANK), 0);
+            return search(Segment.THIGH, -RIGHT_ANGLE, layout.lean(Segment.SHANK));
         }
-        double least = Knobs.SHANK_LEAN.least().si();
-        double most = Knobs.SHANK_LEAN.most().si();
-        return search(Segment.SHANK, least, most, knee && !thigh ? settings.si(Knobs.KNEE_FLEXION) : -1);
+        if (knee && !thigh) {
+            together = true;
+            Trigonometry.sineAndCosine(settings.si(Knobs.KNEE_FLEXION), flexionSine, flexionCosine, 0);
+        }
+        return search(
+                Segment.SHANK,
+                Knobs.SHANK_LEAN.least().si(),
+                Knobs.SHANK_LEAN.most().si());
     }
-
-    /** Finds the lean of a segment; a knee flexion of 0 or more makes the thigh move with the shank. */
-    private double search(Segment segment, double least, double most, double flexion) {
-        boolean together = segment == Segment.SHANK && flexion >= 0;
-        DoubleUnaryOperator imbalance = lean -> {
-            double loadX = pose(segment, lean, together, flexion);
+    /** Finds the lean of a segment; of shank and thigh by its sine, which enters the balance evenly and needs no other. */
+    private double search(Segment segment, double least, double most) {
+        boolean bySine = segment != Segment.TRUNK;
+        double from = bySine ? Trigonometry.sine(least) : least;
+        double to = bySine ? Trigonometry.sine(most) : most;
+        DoubleUnaryOperator imbalance = unknown -> {
+            double loadX = pose(segment, unknown, bySine);
             return layout.massMomentAbout(pressureX) + load * (loadX - pressureX);
         };
-        double from = least;
-        double to = most;
-        double low = imbalance.applyAsDouble(from);
-        double high = imbalance.applyAsDouble(to);
-        double nearest = Math.abs(low) <= Math.abs(high) ? from : to;
-        if (low * high > 0) {
-            double step = (most - least) / STEPS;
-            for (int k = 1; k < STEPS && low * high > 0; k++) {
-                to = least + k * step;
-                high = imbalance.applyAsDouble(to);
-                if (low * high > 0) {
-                    from = to;
-                    low = high;
-                }
-            }
-        }
-        boolean found = low * high <= 0;
-        double lean = found
-                ? RootFinder.between("balanced posture", "rad", imbalance, from, to, ACCURACY)
+        Bracket bracket = Bracket.within(imbalance, from, to);
+        double unknown = bracket.crosses()
+                ? RootFinder.between("balanced posture", "", imbalance, bracket.from(), bracket.to(), ACCURACY)
                         .at()
-                : nearest;
-        double loadX = pose(segment, lean, together, flexion);
-        layout.origin(segment, found ? BY_BALANCE : AT_THE_END);
+                : bracket.nearest();
+        double lean = bySine ? Trigonometry.arcSine(unknown) : unknown;
+        layout.lean(segment, lean);
+        layout.origin(segment, bracket.crosses() ? BY_BALANCE : AT_THE_END);
         if (together) {
+            layout.lean(Segment.THIGH, lean - settings.si(Knobs.KNEE_FLEXION));
             layout.origin(Segment.THIGH, "the shank's lean, found by balance, less the knee's flexion");
         }
-        layout.found(new Layout.Found(segment, found));
-        return loadX;
+        layout.found(new Layout.Found(segment, bracket.crosses()));
+        layout.placeLegsAndTrunk(heelHeight);
+        return upper.place(layout);
     }
 
-    private double pose(Segment segment, double lean, boolean together, double flexion) {
-        layout.lean(segment, lean);
-        if (together) {
-            layout.lean(Segment.THIGH, lean - flexion);
+    private double pose(Segment segment, double unknown, boolean bySine) {
+        if (bySine) {
+            double cosine = Math.sqrt(Math.max(0, 1 - unknown * unknown));
+            layout.leanBySine(segment, unknown, cosine);
+            if (together) {
+                layout.leanBySine(
+                        Segment.THIGH,
+                        unknown * flexionCosine[0] - cosine * flexionSine[0],
+                        cosine * flexionCosine[0] + unknown * flexionSine[0]);
+            }
+        } else {
+            layout.lean(segment, unknown);
         }
         layout.placeLegsAndTrunk(heelHeight);
         return upper.place(layout);
+    }
+
+    /**
+     * Where a function changes its sign, looked up at the ends of a range and, if they agree, between.
+     *
+     * @param crosses whether it does
+     * @param nearest the end at which it is nearest to zero
+     */
+    private record Bracket(double from, double to, boolean crosses, double nearest) {
+        static Bracket within(DoubleUnaryOperator function, double least, double most) {
+            double low = function.applyAsDouble(least);
+            double high = function.applyAsDouble(most);
+            double nearest = Math.abs(low) <= Math.abs(high) ? least : most;
+            if (low * high <= 0) {
+                return new Bracket(least, most, true, nearest);
+            }
+            for (int k = 1; k < STEPS; k++) {
+                double to = least + k * (most - least) / STEPS;
+                if (low * function.applyAsDouble(to) <= 0) {
+                    return new Bracket(least, to, true, nearest);
+                }
+            }
+            return new Bracket(least, most, false, nearest);
+        }
     }
 }
