@@ -2,23 +2,45 @@ package leverwright.mechanics.working;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** What may stand as a name, a source and a row of parts. */
 final class Names {
-    private static final Pattern NAME = Pattern.compile("\\p{L}[\\p{L}\\p{N}_]*");
-
     private Names() {}
 
     static void check(String name) {
-        if (!NAME.matcher(name).matches() || name.equals("sin") || name.equals("cos")) {
+        if (!isName(name) || name.equals("sin") || name.equals("cos")) {
             throw new IllegalArgumentException("“" + name
                     + "” cannot name a value in a working; use letters, digits and _, a letter first, not sin or cos");
         }
     }
 
+    private static boolean isName(String name) {
+        for (int at = 0; at < name.length(); at = name.offsetByCodePoints(at, 1)) {
+            int sign = name.codePointAt(at);
+            if (!Character.isLetter(sign) && (at == 0 || !(sign == '_' || isNumber(sign)))) {
+                return false;
+            }
+        }
+        return !name.isEmpty();
+    }
+
+    private static boolean isNumber(int sign) {
+        int type = Character.getType(sign);
+        return type == Character.DECIMAL_DIGIT_NUMBER
+                || type == Character.LETTER_NUMBER
+                || type == Character.OTHER_NUMBER;
+    }
+
+    private static boolean isForbiddenInSource(char sign) {
+        return sign == '[' || sign == ']' || Character.isISOControl(sign);
+    }
+
     static void checkSource(String source) {
-        if (source.chars().anyMatch(c -> c == '[' || c == ']' || Character.isISOControl(c))) {
+        boolean forbidden = false;
+        for (int at = 0; at < source.length(); at++) {
+            forbidden |= isForbiddenInSource(source.charAt(at));
+        }
+        if (forbidden) {
             throw new IllegalArgumentException(
                     "“" + source + "” cannot be a source or note in a working; leave out [ ] and line breaks");
         }
