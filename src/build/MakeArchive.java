@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * map the classes instead of reading them. Run by the package step; the program works without the archive too, so
  * whatever goes wrong costs one line and never the build.
  *
- * <p>Arguments: the packaged folder, then the command line of the training run.
+ * <p>Arguments: the packaged folder, and the workbook that the training run computes.
  */
 final class MakeArchive {
 
@@ -34,7 +34,7 @@ final class MakeArchive {
     }
 
     /** Returns why there is no archive, or an empty text when there is one. */
-    private static String make(Path home, List<String> training) throws IOException, InterruptedException {
+    private static String make(Path home, Path workbook) throws IOException, InterruptedException {
         Path lib = home.resolve("lib");
         boolean cached = Runtime.version().feature() >= 25;
         Path archive = lib.resolve("leverwright-" + Runtime.version() + (cached ? ".aot" : ".jsa"));
@@ -44,8 +44,13 @@ final class MakeArchive {
         Files.deleteIfExists(archive);
         Path unfinished = lib.resolve(archive.getFileName() + ".part");
         Path log = home.resolveSibling("make-archive.log");
-        String failed =
-                run(lib, log, (cached ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=") + unfinished, training);
+        String training = (cached ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=") + unfinished;
+        String failed = run(lib, log, training, List.of("run", workbook.toString()));
+        if (!failed.isEmpty()) {
+            System.out.println("The class-data archive is made without the workbook " + workbook + ": " + failed);
+            log = home.resolveSibling("make-archive-2.log");
+            failed = run(lib, log, training, List.of("--version"));
+        }
         if (failed.isEmpty() && !Files.exists(unfinished)) {
             failed = "the training run wrote none, see " + log;
         }
