@@ -23,8 +23,7 @@ final class MakeArchive {
 
     public static void main(String[] arguments) throws InterruptedException {
         try {
-            String outcome = make(
-                    Path.of(arguments[0]).toAbsolutePath(), List.of(arguments).subList(1, arguments.length));
+            String outcome = make(Path.of(arguments[0]).toAbsolutePath(), Path.of(arguments[1]));
             if (!outcome.isEmpty()) {
                 System.out.println("No class-data archive for this Java, starts will be slower: " + outcome);
             }
