@@ -77,14 +77,18 @@ final class StandingPerson {
         };
     }
 
-    /** Sets one scenario's ten inputs: leans from upright forward, hanging angles from straight down forward. */
-    static void set(LinkageSolver solver, double[] in) {
+    /**
+     * Sets one scenario's ten inputs: leans from upright forward, hanging angles from straight down forward. The two arrays, one
+     * number per link, are room to work in.
+     */
+    static void set(LinkageSolver solver, double[] in, double[] directions, double[] masses) {
         for (int k = 0; k < 6; k++) {
-            solver.direction(k + 1, k < 3 ? UP - in[k] : in[k] - UP);
+            directions[k + 1] = k < 3 ? UP - in[k] : in[k] - UP;
         }
         for (int k = 0; k < 7; k++) {
-            solver.mass(k, FRACTIONS[k] * in[6]);
+            masses[k] = FRACTIONS[k] * in[6];
         }
+        solver.directions(directions).masses(masses);
         solver.load(0, new MassLoad("trunk", BAR, in[7]));
         solver.load(1, new ForceLoad("hand", GRIP, in[8], in[9]));
     }

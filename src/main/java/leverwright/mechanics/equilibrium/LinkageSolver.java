@@ -104,6 +104,41 @@ public final class LinkageSolver {
         return this;
     }
 
+    /**
+     * Sets the directions of all links.
+     *
+     * @param directions by link index, rad from forward, counter-clockwise positive
+     * @throws IllegalArgumentException if there is not one per link or one is outside its range
+     */
+    public LinkageSolver directions(double[] directions) {
+        countLinks(directions.length, "directions");
+        for (int k = 0; k < size; k++) {
+            bodies[k].rotation.turnTo(Configuration.direction(directions[k], k));
+        }
+        return this;
+    }
+
+    /**
+     * Sets the masses of all links.
+     *
+     * @param masses by link index, kg, both sides together
+     * @throws IllegalArgumentException if there is not one per link or one is outside its range
+     */
+    public LinkageSolver masses(double[] masses) {
+        countLinks(masses.length, "masses");
+        for (int k = 0; k < size; k++) {
+            mass(k, masses[k]);
+        }
+        return this;
+    }
+
+    private void countLinks(int given, String what) {
+        if (given != size) {
+            throw new IllegalArgumentException("the linkage has " + size + " links, but " + given + " " + what
+                    + " were given; allowed: one per link");
+        }
+    }
+
     /** Sets how a link turns: angular velocity, rad/s, and angular acceleration, rad/s². */
     public LinkageSolver turning(int link, double velocity, double acceleration) {
         Body body = bodies[link];

@@ -2,9 +2,10 @@ package leverwright.mechanics.numeric;
 
 /**
  * The sine and cosine of an angle that may change: one computation for both, without a new object for each angle. Starts at
- * the angle 0.
+ * the angle 0; turning to the angle it has costs nothing.
  */
 public final class Rotation {
+    private long angleBits;
     private double sine;
     private double cosine = 1;
 
@@ -14,7 +15,11 @@ public final class Rotation {
      * @param angle rad; NaN and infinity give NaN
      */
     public Rotation turnTo(double angle) {
-        Trigonometry.turn(this, angle);
+        long bits = Double.doubleToRawLongBits(angle);
+        if (bits != angleBits) {
+            angleBits = bits;
+            Trigonometry.turn(this, angle);
+        }
         return this;
     }
 
