@@ -3,8 +3,8 @@
  * motion.
  *
  * <p><b>Use.</b> Build a {@link leverwright.mechanics.posture.Linkage}, list the loads, name the support, and either ask once
- * or keep a {@link leverwright.mechanics.equilibrium.LinkageSolver}, change its inputs and solve again (no objects are made,
- * about ten million solves a second):
+ * or keep a {@link leverwright.mechanics.equilibrium.LinkageSolver}, change its inputs and solve again (no objects are
+ * made):
  *
  * <pre>{@code
  * Solution held = LinkageSolver.solve(arm, Configuration.at(arm, Vector.ZERO, -1.5, 0.2),
@@ -22,8 +22,9 @@
  * loads on it, the support's reaction, and what its neighbours exert at the joints. Cutting joint k parts the linkage in two
  * free bodies. With F and M the sums of all forces on the part <i>beyond</i> the joint (link k and what hangs on it) and of
  * their moments about the joint, the parent exerts −F and −M on link k; summing over the <i>other</i> part instead gives +F
- * and +M. Both are computed, each from its own forces: the one by recursion from joint to joint, the other by summing about
- * the first link's start and moving that sum to the joint. That they agree checks the sums, not the model.
+ * and +M. Both are computed, each from its own forces: the one from the last link
+ * inwards, the other, with the support's reaction among its forces, from the first link outwards (in a tree by summing about
+ * the first link's start and moving that sum to the joint). That they agree checks the sums, not the model.
  *
  * <p><b>Frame and signs.</b> x forward, y up; moments counter-clockwise positive. Force and moment of a joint are those that
  * the parent exerts on the child. The reaction is what the support exerts on the linkage.
