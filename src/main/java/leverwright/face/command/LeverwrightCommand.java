@@ -14,7 +14,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = LeverwrightCommand.Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {},
+        subcommands = {
+            RunCommand.class,
+            RecheckCommand.class,
+            PublishCommand.class,
+            SolveCommand.class,
+            DeskCommand.class
+        },
         footer = {
             "",
             "Exit codes: 0 fine, 1 something is wrong with the content, 2 bad usage, bad file or unsuitable Java.",

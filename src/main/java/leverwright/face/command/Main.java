@@ -3,6 +3,7 @@ package leverwright.face.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -63,6 +64,12 @@ public final class Main {
                 && layer.findModule("jdk.jshell").isPresent();
     }
 
+    /** Returns what is wrong with a file; a message that does not name it yet begins with its name. */
+    static String naming(Path file, Exception problem) {
+        String message = describe(problem);
+        return message.contains(file.toString()) ? message : file + ": " + message;
+    }
+
     private static String describe(Exception failure) {
         String message = failure.getMessage();
         boolean expected = failure instanceof IllegalArgumentException || failure instanceof IOException;
@@ -72,7 +79,8 @@ public final class Main {
         return oneLine("unexpected fault, please report it: " + failure);
     }
 
-    private static String oneLine(String message) {
+    /** Returns a message as one line. */
+    static String oneLine(String message) {
         return message.strip().replaceAll("\\s*\\R\\s*", "; ");
     }
 }

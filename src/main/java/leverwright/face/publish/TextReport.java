@@ -16,6 +16,9 @@ import leverwright.run.result.Result;
 import leverwright.run.result.TableResult;
 import leverwright.run.result.TextResult;
 import leverwright.run.result.Verdict;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.text.LineBreakRendering;
+import org.commonmark.renderer.text.TextContentRenderer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +30,11 @@ public final class TextReport {
     public static final int WIDTH = 100;
 
     private static final int NARROWEST = 40;
+
+    private static final Parser NOTE_PARSER = Parser.builder().build();
+    private static final TextContentRenderer NOTE_TEXT = TextContentRenderer.builder()
+            .lineBreakRendering(LineBreakRendering.SEPARATE_BLOCKS)
+            .build();
 
     private final int width;
     private final PlainText form;
@@ -105,6 +113,20 @@ public final class TextReport {
             }
         }
         return text(lines) + results(results);
+    }
+
+    /**
+     * Returns a note as plain text.
+     *
+     * @param commonMark the note's prose as written
+     */
+    public String note(String commonMark) {
+        String plain = NOTE_TEXT.render(NOTE_PARSER.parse(commonMark));
+        List<String> lines = new ArrayList<>();
+        for (String line : form.of(plain).split("\n", -1)) {
+            lines.addAll(line.isEmpty() ? List.of("") : wrap(line, "", ""));
+        }
+        return text(lines);
     }
 
     /** Returns results in the order given, parted by empty lines. */

@@ -52,8 +52,11 @@ public record ClaimResult(
         notes = List.copyOf(notes);
     }
 
-    /** Returns whether only the recorded verdict counts when the workbook is rechecked. */
+    /**
+     * Returns whether only the recorded verdict counts when the workbook is rechecked: for claims marked for the reader,
+     * doubted ones, and those that say themselves that they lie outside the model.
+     */
     public boolean countsByRecord() {
-        return forReader || doubted;
+        return forReader || doubted || verdict == Verdict.OUTSIDE_THIS_MODEL;
     }
 }

@@ -1,0 +1,103 @@
+package leverwright.face.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Timer;
+import java.util.TimerTask;
+import java.util.function.BiConsumer;
+import leverwright.run.result.CellState;
+import leverwright.run.result.DialDeclared;
+import leverwright.workbook.document.CellRecord;
+import leverwright.workbook.document.ScriptCell;
+import leverwright.workbook.document.Workbook;
+import leverwright.workbook.document.WorkbookRecord;
+import leverwright.workbook.session.CellOutcome;
+import leverwright.workbook.session.CleanRun;
+
+/** Computes a workbook for a command: hands over each cell when it is done, and says what takes long. */
+final class Computation {
+
+    private static final long PATIENCE_MILLISECONDS = 2000;
+
+    private final Workbook workbook;
+    private final boolean trusted;
+    private final PrintWriter err;
+    private final Map<String, ScriptCell> cells = new LinkedHashMap<>();
+
+    Computation(Workbook workbook, boolean trusted, PrintWriter err) {
+        this.workbook = workbook;
+        this.trusted = trusted;
+        this.err = err;
+        workbook.scripts().forEach(cell -> cells.put(cell.id(), cell));
+    }
+
+    /** Runs the workbook from top to bottom in a worker of its own and returns its record. */
+    WorkbookRecord run(BiConsumer<ScriptCell, CellOutcome> whenDone) {
+        Waiting waiting = new Waiting();
+        Timer timer = new Timer("what takes long", true);
+        timer.schedule(waiting, PATIENCE_MILLISECONDS, PATIENCE_MILLISECONDS);
+        try {
+            return CleanRun.of(workbook, trusted, outcome -> {
+                ScriptCell cell = cells.get(outcome.id());
+                if (cell == null) {
+                    return;
+                }
+                if (outcome.state() == CellState.RUNNING) {
+                    waiting.begins(cell);
+                } else {
+                    waiting.ends();
+                    whenDone.accept(cell, outcome);
+                }
+            });
+        } finally {
+            timer.cancel();
+        }
+    }
+
+    /** Returns the title of a cell as a reader sees it. */
+    static String title(ScriptCell cell) {
+        return cell.title().isBlank() ? cell.id() : cell.title();
+    }
+
+    /** Returns whether every script of a record was computed. */
+    static boolean isAllFresh(WorkbookRecord record) {
+        return record.cells().values().stream().allMatch(cell -> cell.state() == CellState.FRESH);
+    }
+
+    /** Returns the dials that the scripts of a record declare. */
+    static List<DialDeclared> dials(WorkbookRecord record) {
+        List<DialDeclared> dials = new ArrayList<>();
+        for (CellRecord cell : record.cells().values()) {
+            dials.addAll(cell.dials());
+        }
+        return dials;
+    }
+
+    /** Says every two seconds which cell is being computed. */
+    private final class Waiting extends TimerTask {
+        private final long start = System.nanoTime();
+        private String title = "the workbook";
+        private boolean running = true;
+
+        synchronized void begins(ScriptCell cell) {
+            title = "\"" + title(cell) + "\"";
+            running = true;
+        }
+
+        synchronized void ends() {
+            running = false;
+        }
+
+        @Override
+        public synchronized void run() {
+            if (running) {
+                long seconds = (System.nanoTime() - start) / 1_000_000_000L;
+                err.println("leverwright: still computing " + title + ", " + seconds + " s after the start");
+                err.flush();
+            }
+        }
+    }
+}

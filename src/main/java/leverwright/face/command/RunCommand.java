@@ -1,0 +1,134 @@
+package leverwright.face.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.List;
+import java.util.concurrent.Callable;
+import leverwright.face.publish.TextReport;
+import leverwright.run.result.DialDeclared;
+import leverwright.workbook.document.Cell;
+import leverwright.workbook.document.NoteCell;
+import leverwright.workbook.document.OpenedWorkbook;
+import leverwright.workbook.document.ScriptCell;
+import leverwright.workbook.document.Seal;
+import leverwright.workbook.document.Workbook;
+import leverwright.workbook.document.WorkbookFiles;
+import leverwright.workbook.document.WorkbookRecord;
+import leverwright.workbook.session.CellOutcome;
+import leverwright.workbook.session.CleanRun;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Computes a workbook from top to bottom and prints what its cells come to. */
+@Command(
+        name = "run",
+        mixinStandardHelpOptions = true,
+        description = "Compute a workbook in a clean worker, from top to bottom, and print its results.",
+        footer = "Exit codes: 0 fine, 1 a cell failed or was refused, 2 bad usage or bad file.")
+final class RunCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "FILE", description = "the workbook, a file named *.leverwright.json")
+    private Path file = Path.of("");
+
+    @Option(names = "--record", description = "keep the results in the file, sealed")
+    private boolean keep;
+
+    @Mixin
+    private WorkbookOptions options = new WorkbookOptions();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        WorkbookFiles files = WorkbookFiles.onDisk();
+        OpenedWorkbook opened = files.read(file);
+        Workbook workbook = options.applyTo(opened.workbook());
+        PrintWriter out = spec.commandLine().getOut();
+        WorkbookRecord record =
+                printed(workbook, options, out, spec.commandLine().getErr());
+        requireDials(record, options);
+        if (keep) {
+            files.save(file, Seal.seal(workbook.withRecord(record)), opened.stamp());
+            out.println("The results are kept in " + file + ", sealed.");
+        }
+        return Computation.isAllFresh(record) ? 0 : 1;
+    }
+
+    /** Computes a workbook and prints its notes and results as they come. */
+    static WorkbookRecord printed(Workbook workbook, WorkbookOptions options, PrintWriter out, PrintWriter err) {
+        Printer printer = new Printer(workbook, out);
+        WorkbookRecord record = new Computation(workbook, options.isTrusted(), err).run(printer::cell);
+        printer.finish();
+        return record;
+    }
+
+    /**
+     * Refuses a dial of the command line that no cell declares.
+     *
+     * @throws IllegalArgumentException naming the dials there are
+     */
+    static void requireDials(WorkbookRecord record, WorkbookOptions options) {
+        List<String> names =
+                Computation.dials(record).stream().map(DialDeclared::name).toList();
+        for (String name : options.setDials()) {
+            if (!names.contains(name) && Computation.isAllFresh(record)) {
+                throw new IllegalArgumentException("no cell declares a dial \"" + name + "\"; this workbook has "
+                        + (names.isEmpty() ? "no dials" : String.join(", ", names)));
+            }
+        }
+    }
+
+    /** Prints notes and cells in the order of the sheet. */
+    private static final class Printer {
+        private final PrintWriter out;
+        private final TextReport report = TextReport.standard();
+        private final Iterator<Cell> sheet;
+
+        Printer(Workbook workbook, PrintWriter out) {
+            this.out = out;
+            this.sheet = workbook.sheet().iterator();
+            out.print(report.heading(workbook.title(), workbook.author(), workbook.about()));
+            out.println();
+            out.print(report.caution());
+        }
+
+        void cell(ScriptCell cell, CellOutcome outcome) {
+            while (sheet.hasNext()) {
+                Cell next = sheet.next();
+                if (next instanceof NoteCell note) {
+                    note(note);
+                } else {
+                    break;
+                }
+            }
+            out.println();
+            out.print(report.cell(
+                    Computation.title(cell), outcome.state(), CleanRun.problem(outcome), CleanRun.shown(outcome)));
+            out.print(report.dials(outcome.dials()));
+            out.flush();
+        }
+
+        private void note(NoteCell note) {
+            out.println();
+            out.print(report.note(note.text()));
+        }
+
+        void finish() {
+            while (sheet.hasNext()) {
+                if (sheet.next() instanceof NoteCell note) {
+                    note(note);
+                }
+            }
+            out.println();
+            out.print(report.caution());
+            out.flush();
+        }
+    }
+}
