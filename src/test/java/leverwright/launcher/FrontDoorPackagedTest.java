@@ -14,12 +14,12 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Starts the packaged program as its user does. */
-@DisabledOnOs(OS.WINDOWS)
+@EnabledOnOs({OS.LINUX, OS.MAC})
 class FrontDoorPackagedTest {
 
     private static final Path HOME = Path.of(System.getProperty("leverwright.home"));
