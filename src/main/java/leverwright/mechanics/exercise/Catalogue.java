@@ -4,7 +4,12 @@ import java.util.List;
 
 /** All exercises, as they are before anybody sets anything. */
 public final class Catalogue {
-    private static final List<Exercise<?>> EXERCISES = List.of(Exercises.backSquat(), Exercises.romanianDeadlift());
+    private static final List<Exercise<?>> EXERCISES = List.of(
+            Exercises.backSquat(),
+            Exercises.romanianDeadlift(),
+            Exercises.kneeExtension(),
+            Exercises.dumbbellCurl(),
+            Exercises.pushUp());
 
     private Catalogue() {}
 

@@ -160,6 +160,9 @@ final class Drawing {
     /** A point of the figure that a knob moves. */
     private enum Moved {
         SHOULDER,
+        ELBOW,
+        WRIST,
+        ANKLE,
         KNEE,
         HIP,
         BAR
@@ -170,6 +173,11 @@ final class Drawing {
         handle(handles, Knobs.TORSO_LEAN, Moved.SHOULDER);
         handle(handles, Knobs.SHANK_LEAN, Moved.KNEE);
         handle(handles, Knobs.THIGH_ABOVE_LEVEL, Moved.HIP);
+        handle(handles, Knobs.ELBOW_FLEXION, layout.support() == Layout.Support.FEET ? Moved.WRIST : Moved.SHOULDER);
+        handle(handles, Knobs.UPPER_ARM_LEAN, Moved.ELBOW);
+        if (layout.support() == Layout.Support.SEAT) {
+            handle(handles, Knobs.KNEE_FLEXION, Moved.ANKLE);
+        }
         if (held.performance().exercise().settings().has(Knobs.BAR_AHEAD)
                 && held.performance().exercise().isSet(Knobs.BAR_AHEAD)) {
             handle(handles, Knobs.BAR_AHEAD, Moved.BAR);
@@ -180,6 +188,9 @@ final class Drawing {
     private static Point where(Layout layout, Moved what) {
         return switch (what) {
             case SHOULDER -> new Point(layout.jointX(Joint.SHOULDER), layout.jointY(Joint.SHOULDER));
+            case ELBOW -> new Point(layout.jointX(Joint.ELBOW), layout.jointY(Joint.ELBOW));
+            case WRIST -> new Point(layout.jointX(Joint.WRIST), layout.jointY(Joint.WRIST));
+            case ANKLE -> new Point(layout.jointX(Joint.ANKLE), layout.jointY(Joint.ANKLE));
             case KNEE -> new Point(layout.jointX(Joint.KNEE), layout.jointY(Joint.KNEE));
             case HIP -> new Point(layout.jointX(Joint.HIP), layout.jointY(Joint.HIP));
             case BAR -> new Point(layout.gripX(), layout.gripY());

@@ -117,16 +117,21 @@ final class Hand {
             return before;
         }
         double value = isX ? layout.jointX(joint) : layout.jointY(joint);
+        if (isSeated() && joint == Joint.KNEE) {
+            return input(name, metres(value), isX ? "the knee, from which x counts" : "height of the knee on the seat");
+        }
         return step(name, jointFormula(joint, isX), metres(value), "");
     }
 
     private Expression jointFormula(Joint joint, boolean isX) {
         return switch (joint) {
             case ANKLE ->
-                onFoot(
-                        place("a_ankle", Landmark.ANKLE_FROM_HEEL, skeleton.ankleAlong()),
-                        place("b_ankle", Landmark.ANKLE_HEIGHT, skeleton.ankleAcross()),
-                        isX);
+                isSeated()
+                        ? belowKnee(length(Segment.SHANK), isX)
+                        : onFoot(
+                                place("a_ankle", Landmark.ANKLE_FROM_HEEL, skeleton.ankleAlong()),
+                                place("b_ankle", Landmark.ANKLE_HEIGHT, skeleton.ankleAcross()),
+                                isX);
             case KNEE -> along(Segment.SHANK, Joint.ANKLE, length(Segment.SHANK), isX);
             case HIP -> along(Segment.THIGH, Joint.KNEE, length(Segment.THIGH), isX);
             case LOW_BACK ->
@@ -145,6 +150,26 @@ final class Hand {
             case ELBOW -> along(Segment.UPPER_ARM, Joint.SHOULDER, length(Segment.UPPER_ARM), isX);
             case WRIST -> along(Segment.FOREARM, Joint.ELBOW, length(Segment.FOREARM), isX);
         };
+    }
+
+    /** Whether a seat holds the knee, from which the leg then hangs. */
+    private boolean isSeated() {
+        return layout.support() == Layout.Support.SEAT;
+    }
+
+    private Expression belowKnee(Expression distance, boolean isX) {
+        Expression lean = lean(Segment.SHANK);
+        Expression part = isX ? Expression.sine(lean) : Expression.cosine(lean);
+        return joint(Joint.KNEE, isX).minus(distance.times(part));
+    }
+
+    /** The foot's mass centre from the ankle, for a leg that hangs. */
+    private Expression footFromAnkle(Expression along, Expression above) {
+        Expression ahead = along.minus(place("a_ankle", Landmark.ANKLE_FROM_HEEL, skeleton.ankleAlong()));
+        Expression higher = above.minus(place("b_ankle", Landmark.ANKLE_HEIGHT, skeleton.ankleAcross()));
+        return x(Joint.ANKLE)
+                .plus(ahead.times(Expression.cosine(lean(Segment.FOOT))))
+                .plus(higher.times(Expression.sine(lean(Segment.FOOT))));
     }
 
     /** A place on the foot, along the sole and above it: the foot pitches about its toes when the heel stands on a wedge. */
@@ -230,7 +255,8 @@ final class Hand {
         double stated = turned ? skeleton.length(on) - part.centre() : part.centre();
         Expression.Symbol centre = input("c_" + part.symbol(), metres(stated), "mass centre " + part.centreSource());
         if (on == Segment.FOOT) {
-            return onFoot(centre, place("b_foot", Landmark.FOOT_CENTRE_HEIGHT, skeleton.footCentreAcross()), true);
+            Expression above = place("b_foot", Landmark.FOOT_CENTRE_HEIGHT, skeleton.footCentreAcross());
+            return isSeated() ? footFromAnkle(centre, above) : onFoot(centre, above, true);
         }
         if (turned) {
             Joint end = on == Segment.SHANK ? Joint.KNEE : Joint.HIP;

@@ -167,11 +167,19 @@ final class HandMoments {
 
     /** Lines that confirm what balance found: the mass centre of lifter and load over the chosen pressure. */
     List<Step> checks() {
-        Layout.Found found = layout.found();
-        if (found == null || !found.balanced()) {
-            return List.of();
-        }
         int before = hand.steps().size();
+        Layout.Found found = layout.found();
+        if (found != null && found.balanced()) {
+            balance(found);
+        }
+        layout.confirmations().forEach(lines -> lines.accept(hand));
+        List<Step> steps = hand.steps();
+        List<Step> checks = new ArrayList<>(steps.subList(before, steps.size()));
+        steps.subList(before, steps.size()).clear();
+        return checks;
+    }
+
+    private void balance(Layout.Found found) {
         Expression.Symbol pressure = hand.pressure();
         List<Expression> masses = new ArrayList<>();
         List<Expression> moments = new ArrayList<>();
@@ -200,9 +208,5 @@ final class HandMoments {
                 Length.of(massX / mass - layout.pressureX()),
                 "vanishes when the pressure lies at the chosen place: this decided the lean of the "
                         + found.segment().words());
-        List<Step> steps = hand.steps();
-        List<Step> checks = new ArrayList<>(steps.subList(before, steps.size()));
-        steps.subList(before, steps.size()).clear();
-        return checks;
     }
 }

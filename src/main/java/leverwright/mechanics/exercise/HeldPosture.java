@@ -199,7 +199,7 @@ public final class HeldPosture {
                 label,
                 lean,
                 Sides.NOT_SIDED,
-                layout.support() == Layout.Support.FEET ? working.checked(check.checks()) : working,
+                layout.support() == Layout.Support.SEAT ? working : working.checked(check.checks()),
                 held -> held.layout.lean(segment),
                 List.of());
     }

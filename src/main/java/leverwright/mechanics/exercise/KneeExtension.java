@@ -34,7 +34,7 @@ public final class KneeExtension extends Exercise<KneeExtension> {
             Knobs.THIGH_ABOVE_LEVEL,
             Knobs.TORSO_LEAN.startingAt(deg(-10), "a backrest leaning a little back; it changes the figure only"));
     private static final double RIGHT_ANGLE = deg(90).si();
-    /** Clearance of the sole from the floor when the shank hangs, m: for the figure only. */
+    /** Clearance of the sole from the floor when the shank hangs, m: it places the knee. */
     private static final double CLEARANCE = 0.05;
 
     KneeExtension() {
@@ -99,23 +99,13 @@ public final class KneeExtension extends Exercise<KneeExtension> {
         for (Segment arm : List.of(Segment.UPPER_ARM, Segment.FOREARM, Segment.HAND)) {
             layout.lean(arm, 0);
         }
-        layout.placeLegsAndTrunk(heelHeight(layout));
+        layout.placeFromKnee(0, body.length(Segment.SHANK) + body.ankleAcross() + CLEARANCE);
         layout.placeArms();
         layout.origin(Segment.THIGH, "thigh above level less 90°");
         layout.origin(Segment.SHANK, "lean of the thigh plus knee flexion");
         layout.origin(Segment.FOOT, "square to the shank");
         layout.add(pad(layout));
         return layout;
-    }
-
-    /** The knee stays where the sole just clears the floor when the shank hangs. */
-    private static double heelHeight(Layout layout) {
-        Skeleton body = layout.body();
-        double knee = body.length(Segment.SHANK) + body.ankleAcross() + CLEARANCE;
-        return knee
-                - body.length(Segment.SHANK) * layout.cosine(Segment.SHANK)
-                + body.ankleAlong() * layout.sine(Segment.FOOT)
-                - body.ankleAcross() * layout.cosine(Segment.FOOT);
     }
 
     private Load pad(Layout layout) {

@@ -2,6 +2,7 @@ package leverwright.mechanics.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Measures;
@@ -11,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where the segments of a body lie, and the loads on them. An exercise fills it, then leaves it alone.
  *
- * <p>Segments are indexed as {@link Segment} lists them. x is forward of the back of the heel, y above the floor, m. A lean is
+ * <p>Segments are indexed as {@link Segment} lists them. x is forward of the back of the heel (of
+ * the knee where a seat carries), y above the floor, m. A lean is
  * measured from the vertical, forward positive, along shank, thigh and trunk upwards and along the arms downwards: the end of
  * a segment lies L·sin(lean) ahead of its start and, standing, L·cos(lean) above, hanging, as far below. The foot's lean
  * is its pitch: toes down positive.
@@ -33,6 +35,7 @@ final class Layout {
     private final double[] startX = new double[SIZE];
     private final double[] startY = new double[SIZE];
     private final List<Load> loads = new ArrayList<>();
+    private final List<Consumer<Hand>> confirmations = new ArrayList<>();
     private final @Nullable String[] origins = new String[SIZE];
     private @Nullable Found found;
     private double pressureX;
@@ -95,6 +98,20 @@ final class Layout {
         }
     }
 
+    /** Places ankle and heel below a knee that a seat holds in its place, hip and shoulder beyond it. */
+    void placeFromKnee(double x, double y) {
+        int knee = SHANK + 1;
+        startX[knee] = x;
+        startY[knee] = y;
+        startX[SHANK] = x - body.length(SHANK) * sines[SHANK];
+        startY[SHANK] = y - body.length(SHANK) * cosines[SHANK];
+        startX[FOOT] = startX[SHANK] - body.ankleAlong() * cosines[FOOT] - body.ankleAcross() * sines[FOOT];
+        startY[FOOT] = startY[SHANK] + body.ankleAlong() * sines[FOOT] - body.ankleAcross() * cosines[FOOT];
+        for (int k = knee; k < UPPER_ARM; k++) {
+            next(k, 1);
+        }
+    }
+
     /** Places elbow and wrist from the leans of upper arm and forearm. */
     void placeArms() {
         next(UPPER_ARM, -1);
@@ -131,6 +148,15 @@ final class Layout {
 
     void found(Found what) {
         found = what;
+    }
+
+    /** Adds a rule that writes, into a hand calculation, lines which confirm what was found; see {@link #confirmations}. */
+    void confirm(Consumer<Hand> lines) {
+        confirmations.add(lines);
+    }
+
+    List<Consumer<Hand>> confirmations() {
+        return confirmations;
     }
 
     void supportedBy(Support what) {

@@ -121,7 +121,30 @@ public final class PushUp extends Exercise<PushUp> {
         layout.pressureAt(frame.ball * layout.cosine(Segment.FOOT));
         origins(layout);
         layout.add(hands(layout));
+        layout.confirm(hand -> confirm(hand, layout, frame));
         return layout;
+    }
+
+    /** The wrist lies at its height, and as far ahead of the balls of the feet as straight arms put it. */
+    private void confirm(Hand hand, Layout layout, Frame frame) {
+        double wristY = settings().si(Knobs.WRIST_HEIGHT);
+        Expression height = hand.input("h_wrist", Length.of(wristY), "height of the wrist above the floor; set");
+        hand.step(
+                "y_wrist_less_h_wrist",
+                hand.y(Joint.WRIST).minus(height),
+                Length.of(layout.jointY(Joint.WRIST) - wristY),
+                "vanishes: this, with the next line, decided the leans of body and upper arm");
+        Expression place = hand.input(
+                "s_wrist",
+                Length.of(frame.wristX),
+                "wrist ahead of the balls of the feet with straight arms; from the same body by Pythagoras");
+        double ahead = layout.jointX(Joint.WRIST) - layout.pressureX();
+        Expression reached = hand.step(
+                "x_wrist_ahead",
+                hand.x(Joint.WRIST).minus(ball(hand, layout)),
+                Length.of(ahead),
+                "wrist ahead of the balls of the feet");
+        hand.step("x_wrist_ahead_less_s_wrist", reached.minus(place), Length.of(ahead - frame.wristX), "vanishes");
     }
 
     private static void origins(Layout layout) {
@@ -223,7 +246,7 @@ public final class PushUp extends Exercise<PushUp> {
      * Lean of the straight body and of the upper arm. With C the ball of the foot, S the shoulder and W the wrist, CS and CW
      * are known lengths, and the elbow's bend gives SW; the angle at C follows from the law of cosines, likewise that at S.
      */
-    private record Frame(double bodyLean, double upperArmLean, double ball) {
+    private record Frame(double bodyLean, double upperArmLean, double ball, double wristX) {
         static Frame of(Skeleton body, Settings s) {
             double upper = body.length(Segment.UPPER_ARM);
             double fore = body.length(Segment.FOREARM);
@@ -252,7 +275,7 @@ public final class PushUp extends Exercise<PushUp> {
                         + Measures.m(upper + fore) + " no straight body reaches the floor at an elbow bend of "
                         + new Angle(bend, 0) + "; set the hands nearer to the shoulders or another bend");
             }
-            return new Frame(lean, upperArm, ball);
+            return new Frame(lean, upperArm, ball, wristX);
         }
 
         /** The angle between two sides of a triangle that lies opposite the third, rad; no number if there is none. */
