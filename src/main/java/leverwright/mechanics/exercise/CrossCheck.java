@@ -45,7 +45,7 @@ final class CrossCheck {
         double worst = solution.closure();
         boolean seated = layout.support() == Layout.Support.SEAT;
         for (Joint joint : seated ? FREE_JOINTS : JOINTS) {
-            double theirs = solution.joint(linkAbove(joint)).moment() * joint.counterClockwise();
+            double theirs = solution.joint(linkAbove(joint)).moment() * layout.counterClockwise(joint);
             worst = Math.max(worst, Math.abs(theirs - new Cut(layout, joint).moment()) / scale);
         }
         return new BothCuts(true, worst, scale);

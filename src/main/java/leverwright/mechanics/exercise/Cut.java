@@ -158,7 +158,7 @@ final class Cut {
 
     /** +1 where a weight ahead of the joint asks for the positive action, −1 where it asks for the other. */
     int direction() {
-        return above ? joint.counterClockwise() : -joint.counterClockwise();
+        return above ? layout.counterClockwise(joint) : -layout.counterClockwise(joint);
     }
 
     /** Load arm of the weight, m: positive where it asks for the joint's positive action. */

@@ -20,16 +20,22 @@ final class Flexions {
     static double of(Layout layout, Joint joint) {
         double far = layout.lean(far(joint));
         double near = layout.lean(near(joint));
-        return joint == Joint.SHOULDER ? far + near : far - near;
+        return switch (joint) {
+            case SHOULDER -> far + near;
+            case WRIST -> layout.hasPalmsBack() ? near - far : far - near;
+            default -> far - near;
+        };
     }
 
     /** Writes the flexion into a hand calculation. */
     static Expression.Symbol in(Hand hand, Layout layout, Joint joint) {
         Expression far = hand.lean(far(joint));
         Expression near = hand.lean(near(joint));
+        boolean turned = joint == Joint.WRIST && layout.hasPalmsBack();
+        Expression difference = turned ? near.minus(far) : far.minus(near);
         return hand.step(
                 "φ_" + Hand.name(joint),
-                joint == Joint.SHOULDER ? far.plus(near) : far.minus(near),
+                joint == Joint.SHOULDER ? far.plus(near) : difference,
                 Angle.of(of(layout, joint)),
                 (joint == Joint.ANKLE ? "dorsiflexion" : "flexion") + " of the " + joint.words());
     }

@@ -39,6 +39,7 @@ final class Layout {
     private final @Nullable String[] origins = new String[SIZE];
     private @Nullable Found found;
     private double pressureX;
+    private boolean palmsBack;
     private Support support = Support.FEET;
 
     /** What carries the body. */
@@ -157,6 +158,20 @@ final class Layout {
 
     List<Consumer<Hand>> confirmations() {
         return confirmations;
+    }
+
+    /** Says that the palms face back when the arms hang (overhand grip, hands flat on the floor), not forward. */
+    void palmsBack() {
+        palmsBack = true;
+    }
+
+    boolean hasPalmsBack() {
+        return palmsBack;
+    }
+
+    /** {@link Joint#counterClockwise} for these palms: turning them changes flexion and extension of the wrist. */
+    int counterClockwise(Joint joint) {
+        return joint == Joint.WRIST && palmsBack ? -joint.counterClockwise() : joint.counterClockwise();
     }
 
     void supportedBy(Support what) {

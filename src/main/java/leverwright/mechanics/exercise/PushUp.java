@@ -109,6 +109,7 @@ public final class PushUp extends Exercise<PushUp> {
         Settings s = settings();
         Layout layout = new Layout(body);
         layout.supportedBy(Layout.Support.HANDS_AND_FEET);
+        layout.palmsBack();
         Frame frame = Frame.of(body, s);
         for (Segment segment : List.of(Segment.FOOT, Segment.SHANK, Segment.THIGH, Segment.TRUNK)) {
             layout.lean(segment, frame.bodyLean);

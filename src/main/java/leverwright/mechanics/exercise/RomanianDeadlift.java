@@ -99,6 +99,7 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
     Layout arrange(Skeleton body) {
         Settings s = settings();
         Layout layout = new Layout(body);
+        layout.palmsBack();
         double reach = body.length(Segment.UPPER_ARM) + body.length(Segment.FOREARM) + body.gripAlong();
         Hang hang = hang(reach, body);
         Stance stance = new Stance(layout, s, s.si(Knobs.BAR), hang);
@@ -253,7 +254,7 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
     public List<String> assumptions() {
         return List.of(
                 "both sides move alike; the movement is planar, seen from the side",
-                "the trunk with neck and head is straight, the elbows and wrists too",
+                "the trunk with neck and head is straight, the elbows and wrists too; overhand grip, palms back",
                 "at rest: no force other than weights and the ground's, which is vertical",
                 "grip width and stance width are not modelled");
     }

@@ -143,9 +143,10 @@ class PushUpTest {
         double palm = 0.42 * INES.body().segment(Segment.HAND).length();
         double hand = 0.0056 * 71;
         double centre = 0.3427 * INES.body().segment(Segment.HAND).length();
-        // the hand's push ahead of the arm extends neither; it turns the hand up and back: wrist flexion holds it
+        // the push under the palm would bend the hand further back, which wrist flexion holds
         double wrist = push * palm - hand * G * centre;
-        assertEquals(wrist, held.moment(WRIST).value().si(), 1e-9);
+        assertEquals(wrist, held.flexionMoment(WRIST).value().si(), 1e-9);
+        assertEquals(-90, Math.toDegrees(held.flexion(WRIST).value().si()), 1e-9, "bent back by a right angle");
         assertEquals(wrist, held.moment(SHOULDER).value().si(), 1e-9);
         assertEquals(wrist, held.moment(ELBOW).value().si(), 1e-9);
     }
