@@ -5,22 +5,28 @@ import leverwright.run.gate.AllowList;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Defines the classes of some cells. Other cells' classes are found in a register that loaders share; Java's and the
- * house's come from the worker, by the gate's own list again, as a second line.
+ * Defines the classes of some cells. Which loader has another cell's class stands in a register that loaders share, and
+ * in which the newest has the word; Java's and the house's classes come from the worker, by the gate's own list again,
+ * as a second line.
  */
 final class CellLoader extends ClassLoader {
 
     private static final String CELLS = "cells.";
 
     private final Map<String, byte[]> bytes;
-    private final Map<String, Class<?>> register;
+    private final Map<String, CellLoader> register;
     private final @Nullable AllowList allowed;
 
-    CellLoader(Map<String, byte[]> bytes, Map<String, Class<?>> register, @Nullable AllowList allowed) {
+    CellLoader(Map<String, byte[]> bytes, Map<String, CellLoader> register, @Nullable AllowList allowed) {
         super(CellLoader.class.getClassLoader());
         this.bytes = bytes;
         this.register = register;
         this.allowed = allowed;
+    }
+
+    /** Gives this loader the word on its classes. */
+    void register() {
+        bytes.keySet().forEach(name -> register.put(name, this));
     }
 
     @Override
@@ -41,15 +47,13 @@ final class CellLoader extends ClassLoader {
         }
         byte[] own = bytes.get(name);
         if (own != null) {
-            Class<?> defined = defineClass(name, own, 0, own.length);
-            register.put(name, defined);
-            return defined;
+            return defineClass(name, own, 0, own.length);
         }
-        Class<?> other = register.get(name);
+        CellLoader other = register.get(name);
         if (other == null) {
             throw new ClassNotFoundException(name);
         }
-        return other;
+        return other.loadClass(name, false);
     }
 
     private boolean isAllowed(String name) {

@@ -22,8 +22,8 @@ final class Runner implements Runnable {
     /** The bytes of every cell's classes, by name. */
     private final Map<String, byte[]> kept = new LinkedHashMap<>();
 
-    /** The classes that are loaded now, by name. */
-    private Map<String, Class<?>> register = new LinkedHashMap<>();
+    /** The loader of every class in use, by the class's name. */
+    private Map<String, CellLoader> register = new LinkedHashMap<>();
 
     Runner(
             BlockingQueue<Message.ToWorker> work,
@@ -119,6 +119,8 @@ final class Runner implements Runnable {
                         }));
             case SHORT -> {}
         }
-        return new CellLoader(bytes, register, allowed);
+        CellLoader loader = new CellLoader(bytes, register, allowed);
+        loader.register();
+        return loader;
     }
 }

@@ -87,14 +87,26 @@ public final class Session implements AutoCloseable {
     public RunReport setDial(String dial, @Nullable String setting) {
         synchronized (operations) {
             engine.begin();
+            presetDial(dial, setting);
+            Set<String> concerned = sheet.withReaders(dialCells.getOrDefault(dial, Set.of()));
+            concerned.forEach(engine::pardon);
+            return compute(concerned, Message.Mode.SHORT);
+        }
+    }
+
+    /**
+     * Sets a dial without computing anything: the next run reads it.
+     *
+     * @param dial the dial's name
+     * @param setting the setting in the unit grammar; null goes back to the script's own value
+     */
+    public void presetDial(String dial, @Nullable String setting) {
+        synchronized (operations) {
             if (setting == null) {
                 engine.settings().remove(dial);
             } else {
                 engine.settings().put(dial, setting);
             }
-            Set<String> concerned = sheet.withReaders(dialCells.getOrDefault(dial, Set.of()));
-            concerned.forEach(engine::pardon);
-            return compute(concerned, Message.Mode.SHORT);
         }
     }
 

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import leverwright.run.result.CellState;
+import leverwright.run.result.NumberResult;
+import leverwright.run.result.Result;
 import leverwright.run.result.TextResult;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -45,7 +47,10 @@ class SessionTest {
     static String text(RunReport report, String cell) {
         CellOutcome outcome = report.outcome(cell);
         assertEquals(CellState.FRESH, outcome.state(), outcome::message);
-        return ((TextResult) outcome.results().get(outcome.results().size() - 1)).text();
+        Result last = outcome.results().get(outcome.results().size() - 1);
+        return last instanceof NumberResult number
+                ? String.valueOf(number.quantity().value())
+                : ((TextResult) last).text();
     }
 
     private static Span span(CellOutcome outcome) {
@@ -101,6 +106,32 @@ class SessionTest {
         assertEquals(CellState.NOT_RUN, report.outcome("c").state());
         assertEquals("not run: b failed", report.outcome("c").message());
         assertEquals("7", text(report, "d"));
+    }
+
+    @Test
+    void exerciseIsComputedAndItsDialTurned() {
+        RunReport first = run(
+                "var ines  = lifter(\"Ines\").of(FEMALE, cm(178), kg(71));\n"
+                        + "var lean  = dial(\"Torso lean\", deg(45)).from(deg(10)).to(deg(80));\n"
+                        + "var hinge = romanianDeadlift().barbell(kg(50)).barAhead(cm(3)).torsoLean(lean);\n"
+                        + "var held  = hinge.by(ines).posture();\n"
+                        + "figure(held).loadArms(HIP, LOW_BACK)",
+                "table(held.moments(HIP, KNEE, ANKLE, LOW_BACK))",
+                "sweep(TORSO_LEAN).from(deg(10)).to(deg(80)).of(hinge.by(ines)).chart(moment(HIP), tiltRule(HIP))",
+                "working(held.moment(HIP))");
+        first.outcomes()
+                .forEach(outcome ->
+                        assertEquals(CellState.FRESH, outcome.state(), () -> outcome.id() + outcome.message()));
+        assertEquals("Torso lean", first.outcome("a").dials().get(0).name());
+        RunReport turned = session.setDial("Torso lean", "60 deg");
+        assertEquals(RunReport.Way.SHORT, turned.way());
+        assertEquals(List.of(), session.confirm().differences());
+        assertTrue(!turned.outcome("b").results().equals(first.outcome("b").results()));
+        RunReport outside = session.setDial("Torso lean", "120 deg");
+        assertEquals(CellState.FAILED, outside.outcome("a").state());
+        assertEquals(CellState.NOT_RUN, outside.outcome("d").state());
+        RunReport back = session.setDial("Torso lean", null);
+        assertTrue(Outcomes.same(first.outcome("b"), back.outcome("b")));
     }
 
     @Test
