@@ -23,7 +23,7 @@ final class ClaimHtml {
             html.append("<p>" + Markup.text(claim.computedLabel()) + ": "
                     + ResultHtml.value(claim.computed(), claim.sides().words(), claim.working()) + "</p>\n");
         }
-        html.append("<p class=\"reason\">Asked: " + Markup.text(claim.test()) + ". " + Markup.text(claim.reason())
+        html.append("<p class=\"reason\">Asked: " + Markup.text(claim.test()) + "; " + Markup.text(claim.reason())
                 + "</p>\n");
         if (claim.forReader()) {
             html.append("<p class=\"mark\">For the reader: change the line until the claim holds.</p>\n");

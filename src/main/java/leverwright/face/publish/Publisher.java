@@ -23,11 +23,15 @@ public final class Publisher {
 
     private final Workbook workbook;
     private final boolean current;
+    private final NoteNumbers notes;
     private final StringBuilder html = new StringBuilder();
 
     private Publisher(Workbook workbook) {
         this.workbook = workbook;
         this.current = workbook.recordIsCurrent();
+        this.notes = new NoteNumbers(workbook.scripts().stream()
+                .map(script -> record(script).map(CellRecord::results).orElse(List.of()))
+                .toList());
     }
 
     /**
@@ -123,7 +127,7 @@ public final class Publisher {
     }
 
     private void writeStrip(ScriptCell script) {
-        Optional<CellRecord> record = workbook.record().map(kept -> kept.cells().get(script.id()));
+        Optional<CellRecord> record = record(script);
         String title = script.title().isBlank() ? "" : Markup.text(script.title());
         html.append("<section class=\"strip\" id=\"cell-" + script.id() + "\" aria-label=\""
                 + (title.isEmpty() ? "Script " + script.id() : title)
@@ -133,6 +137,10 @@ public final class Publisher {
                 + "</code></pre>\n</div>\n<div class=\"results\">\n");
         record.ifPresent(kept -> writeResults(script.id(), kept));
         html.append("</div>\n</section>\n");
+    }
+
+    private Optional<CellRecord> record(ScriptCell script) {
+        return workbook.record().map(kept -> kept.cells().get(script.id()));
     }
 
     private String state(Optional<CellRecord> record) {
@@ -153,12 +161,12 @@ public final class Publisher {
         }
         List<Result> results = record.results();
         for (int i = 0; i < results.size(); i++) {
-            html.append(ResultHtml.of(results.get(i), "d-" + id.replace('_', '-') + "-" + i));
+            html.append(ResultHtml.of(results.get(i), "d-" + id.replace('_', '-') + "-" + i, notes));
         }
     }
 
     private void writeFooter() {
-        html.append("<footer>\n<section id=\"cautions\" aria-labelledby=\"cautions-title\">\n"
+        html.append("<footer>\n" + notes.list() + "<section id=\"cautions\" aria-labelledby=\"cautions-title\">\n"
                 + "<h2 id=\"cautions-title\">Cautions</h2>\n<p><b>" + Markup.text(Cautions.SHORT) + "</b></p>\n<ul>\n");
         Cautions.FULL.forEach(caution -> html.append("<li>" + Markup.text(caution) + "</li>\n"));
         html.append(

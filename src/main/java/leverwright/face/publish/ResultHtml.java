@@ -1,6 +1,5 @@
 package leverwright.face.publish;
 
-import java.util.List;
 import java.util.Locale;
 import leverwright.face.draw.ChartDrawing;
 import leverwright.face.draw.FigureDrawing;
@@ -32,11 +31,12 @@ final class ResultHtml {
      *
      * @param result the result
      * @param id a name that no other element of the page has: letters, digits and hyphens
+     * @param notes the notes of the page
      */
-    static String of(Result result, String id) {
+    static String of(Result result, String id, NoteNumbers notes) {
         String body = body(result, id);
         String kind = result.getClass().getSimpleName().replace("Result", "").toLowerCase(Locale.ROOT);
-        return "<div class=\"result " + kind + "\">\n" + body + notes(Notes.of(result)) + "</div>\n";
+        return "<div class=\"result " + kind + "\">\n" + body + notes.beside(result) + "</div>\n";
     }
 
     private static String body(Result result, String id) {
@@ -113,8 +113,7 @@ final class ResultHtml {
 
     private static String figure(FigureResult figure, String id) {
         return "<figure>\n" + caption(figure.title().isEmpty() ? figure.sketch().title() : figure.title())
-                + SvgText.element(FigureDrawing.of(figure), id) + "</figure>\n"
-                + notes(figure.sketch().notes());
+                + SvgText.element(FigureDrawing.of(figure), id) + "</figure>\n";
     }
 
     private static String caption(String title) {
@@ -129,14 +128,6 @@ final class ResultHtml {
         html.append("<pre>" + Markup.text(text.text().stripTrailing()) + "</pre>\n");
         if (text.leftOut() > 0) {
             html.append("<p class=\"note\">" + text.leftOut() + " more characters are left out.</p>\n");
-        }
-        return html.toString();
-    }
-
-    private static String notes(List<String> notes) {
-        StringBuilder html = new StringBuilder();
-        for (String note : notes) {
-            html.append("<p class=\"note\">" + Markup.text(note) + "</p>\n");
         }
         return html.toString();
     }

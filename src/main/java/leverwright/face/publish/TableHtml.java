@@ -19,7 +19,7 @@ final class TableHtml {
     private TableHtml() {}
 
     static String of(TableResult table) {
-        boolean sided = TableSides.any(table);
+        TableSides sides = new TableSides(table);
         StringBuilder html = new StringBuilder("<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\""
                 + Markup.text(table.title().isEmpty() ? "table" : table.title()) + "\"><table>\n");
         if (!table.title().isEmpty()) {
@@ -28,12 +28,12 @@ final class TableHtml {
         html.append("<thead><tr>");
         for (int i = 0; i < table.headings().size(); i++) {
             html.append("<th scope=\"col\"" + (isNumeric(table, i) ? " class=\"right\"" : "") + ">"
-                    + Markup.text(table.headings().get(i)) + "</th>");
+                    + Markup.text(sides.heading(i)) + "</th>");
         }
-        html.append(sided ? "<th scope=\"col\">counts</th>" : "").append("</tr></thead>\n<tbody>\n");
+        html.append(sides.hasColumn() ? "<th scope=\"col\">counts</th>" : "").append("</tr></thead>\n<tbody>\n");
         for (List<TableResult.Entry> row : table.rows()) {
-            html.append(row(row));
-            html.append(sided ? "<td class=\"side\">" + TableSides.of(row) + "</td>" : "")
+            html.append(row(row, sides));
+            html.append(sides.hasColumn() ? "<td class=\"side\">" + sides.ofRow(row) + "</td>" : "")
                     .append("</tr>\n");
         }
         return html.append("</tbody></table></div>\n" + workings(table)).toString();
@@ -43,12 +43,12 @@ final class TableHtml {
         return table.rows().stream().anyMatch(row -> row.get(column) instanceof TableResult.NumberEntry);
     }
 
-    private static String row(List<TableResult.Entry> row) {
+    private static String row(List<TableResult.Entry> row, TableSides sides) {
         StringBuilder html = new StringBuilder("<tr>");
         for (int i = 0; i < row.size(); i++) {
             if (row.get(i) instanceof TableResult.NumberEntry number) {
-                html.append(
-                        "<td class=\"right\">" + ResultHtml.value(number.quantity(), "", number.working()) + "</td>");
+                html.append("<td class=\"right\">"
+                        + ResultHtml.value(number.quantity(), sides.beside(i, number), number.working()) + "</td>");
             } else if (row.get(i) instanceof TableResult.TextEntry text) {
                 html.append(i == 0 ? "<th scope=\"row\">" : "<td>")
                         .append(Markup.text(text.text()))
@@ -58,19 +58,21 @@ final class TableHtml {
         return html.toString();
     }
 
+    /** The hand calculations of a table, folded one in another: there are as many as numbers. */
     private static String workings(TableResult table) {
         StringBuilder html = new StringBuilder();
         for (List<TableResult.Entry> row : table.rows()) {
             for (int i = 0; i < row.size(); i++) {
                 if (row.get(i) instanceof TableResult.NumberEntry number && number.working() != null) {
                     html.append(ResultHtml.working(
-                            number.working(),
-                            "By hand: " + label(row, table.headings().get(i)),
-                            false));
+                            number.working(), label(row, table.headings().get(i)), false));
                 }
             }
         }
-        return html.toString();
+        if (html.isEmpty()) {
+            return "";
+        }
+        return "<details class=\"workings\"><summary>By hand</summary>\n" + html + "</details>\n";
     }
 
     private static String label(List<TableResult.Entry> row, String heading) {

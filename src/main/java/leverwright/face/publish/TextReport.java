@@ -1,7 +1,12 @@
 package leverwright.face.publish;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import leverwright.face.draw.FigureWords;
 import leverwright.face.draw.ValueText;
 import leverwright.mechanics.working.Working;
@@ -23,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Results as plain text for a terminal. Nothing in a result can steer the terminal. Every text returned ends with a line
- * feed unless it is empty.
+ * feed unless it is empty. A report numbers its notes and says each once: make a new one for every run.
  */
 public final class TextReport {
     /** The width of lines unless asked otherwise. */
@@ -40,6 +45,8 @@ public final class TextReport {
     private final PlainText form;
     private final boolean ascii;
     private final boolean bold;
+    private final boolean everyWorking;
+    private final Map<String, Integer> said = new LinkedHashMap<>();
 
     /**
      * A report in a form.
@@ -48,9 +55,11 @@ public final class TextReport {
      *     hard to check
      * @param ascii whether only ASCII may be used, for terminals that know no other characters
      * @param bold whether titles may be made bold by the escape sequences of ECMA-48
+     * @param everyWorking whether the hand calculations of tables and claims are printed too; those of single numbers always
+     *     are
      * @throws IllegalArgumentException when the width is too small to be read
      */
-    public TextReport(int width, boolean ascii, boolean bold) {
+    public TextReport(int width, boolean ascii, boolean bold, boolean everyWorking) {
         if (width < NARROWEST) {
             throw new IllegalArgumentException(
                     "a report needs lines of at least " + NARROWEST + " columns, not " + width + "; give more");
@@ -59,11 +68,12 @@ public final class TextReport {
         this.ascii = ascii;
         this.form = new PlainText(ascii);
         this.bold = bold;
+        this.everyWorking = everyWorking;
     }
 
     /** Returns a report of 100 columns with all characters and nothing bold. */
     public static TextReport standard() {
-        return new TextReport(WIDTH, false, false);
+        return new TextReport(WIDTH, false, false, false);
     }
 
     /** Returns the title of a workbook with who wrote it and what it is for; empty parts are left out. */
@@ -150,8 +160,10 @@ public final class TextReport {
             addTitle(lines, curves.title().isEmpty() ? curves.curves().title() : curves.title());
             lines.addAll(TextChart.of(curves.curves(), width, form));
         } else if (result instanceof FigureResult figure) {
-            addTitle(lines, figure.title().isEmpty() ? figure.sketch().title() : figure.title());
-            lines.addAll(wrap(FigureWords.of(figure), "", ""));
+            String title = figure.title().isEmpty() ? figure.sketch().title() : figure.title();
+            String words = FigureWords.of(figure);
+            addTitle(lines, words.startsWith(title) ? "" : title);
+            lines.addAll(wrap(words, "", ""));
         } else if (result instanceof ClaimResult claim) {
             addClaim(lines, claim);
         } else if (result instanceof TextResult text) {
@@ -177,7 +189,7 @@ public final class TextReport {
         lines.addAll(TextTable.of(table, width, form));
         for (List<TableResult.Entry> row : table.rows()) {
             for (TableResult.Entry entry : row) {
-                if (entry instanceof TableResult.NumberEntry number) {
+                if (everyWorking && entry instanceof TableResult.NumberEntry number) {
                     addWorking(lines, number.working());
                 }
             }
@@ -192,7 +204,7 @@ public final class TextReport {
             String value = ValueText.full(claim.computed(), claim.sides(), claim.working());
             lines.addAll(wrap(claim.computedLabel() + ": " + value, "  ", "    "));
         }
-        lines.addAll(wrap("asked: " + claim.test() + ". " + claim.reason(), "  ", "    "));
+        lines.addAll(wrap("asked: " + claim.test() + "; " + claim.reason(), "  ", "    "));
         if (claim.forReader()) {
             lines.addAll(wrap("for the reader: change the line until the claim holds", "  ", "    "));
         }
@@ -205,7 +217,9 @@ public final class TextReport {
         if (!claim.settings().isEmpty()) {
             lines.addAll(wrap("at its own settings: " + String.join("; ", claim.settings()), "  ", "    "));
         }
-        addWorking(lines, claim.working());
+        if (everyWorking) {
+            addWorking(lines, claim.working());
+        }
     }
 
     private void addText(List<String> lines, TextResult text) {
@@ -232,7 +246,22 @@ public final class TextReport {
     }
 
     private void addNotes(List<String> lines, List<String> notes) {
-        notes.forEach(note -> lines.addAll(wrap("note: " + note, "", "  ")));
+        Set<Integer> again = new TreeSet<>();
+        for (String note : notes) {
+            Integer number = said.get(note);
+            if (number == null) {
+                said.put(note, said.size() + 1);
+                lines.addAll(wrap("note " + said.size() + ": " + note, "", "  "));
+            } else {
+                again.add(number);
+            }
+        }
+        if (!again.isEmpty()) {
+            lines.addAll(wrap(
+                    "as above: note " + again.stream().map(String::valueOf).collect(Collectors.joining(", ")),
+                    "",
+                    "  "));
+        }
     }
 
     private List<String> wrap(String text, String first, String next) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import leverwright.face.draw.ValueText;
 import leverwright.run.result.TableResult;
+import org.jspecify.annotations.Nullable;
 
 /** Tables as plain text in aligned columns; a table too wide for the lines becomes one entry a line. */
 final class TextTable {
@@ -14,28 +15,37 @@ final class TextTable {
 
     static List<String> of(TableResult table, int width, PlainText form) {
         List<List<String>> rows = new ArrayList<>();
-        boolean sided = TableSides.any(table);
-        rows.add(withSide(form, table.headings(), sided, "counts"));
+        TableSides sides = new TableSides(table);
+        List<String> headings = new ArrayList<>();
+        for (int i = 0; i < table.headings().size(); i++) {
+            headings.add(sides.heading(i));
+        }
+        rows.add(inForm(form, headings, sides.hasColumn() ? "counts" : null));
         for (List<TableResult.Entry> row : table.rows()) {
-            rows.add(withSide(form, row.stream().map(TextTable::text).toList(), sided, TableSides.of(row)));
+            List<String> texts = new ArrayList<>();
+            for (int i = 0; i < row.size(); i++) {
+                texts.add(text(row.get(i), i, sides));
+            }
+            rows.add(inForm(form, texts, sides.hasColumn() ? sides.ofRow(row) : null));
         }
         List<Integer> widths = widths(rows);
         int whole = widths.stream().mapToInt(Integer::intValue).sum() + GUTTER.length() * (widths.size() - 1);
         return whole <= width ? aligned(table, rows, widths) : listed(rows, width);
     }
 
-    private static List<String> withSide(PlainText form, List<String> texts, boolean sided, String side) {
+    private static List<String> inForm(PlainText form, List<String> texts, @Nullable String side) {
         List<String> row = new ArrayList<>();
         texts.forEach(text -> row.add(form.line(text)));
-        if (sided) {
+        if (side != null) {
             row.add(side);
         }
         return row;
     }
 
-    private static String text(TableResult.Entry entry) {
+    private static String text(TableResult.Entry entry, int column, TableSides sides) {
         if (entry instanceof TableResult.NumberEntry number) {
-            String value = ValueText.value(number.quantity(), number.working());
+            String side = sides.beside(column, number);
+            String value = ValueText.value(number.quantity(), number.working()) + (side.isEmpty() ? "" : " " + side);
             return number.quantity().hasBand() ? value + " (" + ValueText.band(number.quantity()) + ")" : value;
         }
         return ((TableResult.TextEntry) entry).text();

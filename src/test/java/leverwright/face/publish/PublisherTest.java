@@ -135,7 +135,7 @@ class PublisherTest {
                 "@media screen and (prefers-color-scheme:dark)",
                 "@media print",
                 "@media (prefers-contrast:more)",
-                "details::details-content",
+                "::details-content",
                 ":focus-visible")) {
             assertTrue(PAGE.contains(rule), rule);
         }

@@ -16,13 +16,11 @@ import leverwright.run.result.CellState;
 import org.junit.jupiter.api.Test;
 
 class TextReportTest {
-    private static final TextReport REPORT = TextReport.standard();
-
     /** The stored report was read by eye. */
     @Test
     void aReportIsAsStored() throws IOException {
-        assertEquals(stored("report.txt"), whole(REPORT));
-        assertEquals(stored("report-ascii-60.txt"), whole(new TextReport(60, true, false)));
+        assertEquals(stored("report.txt"), whole(TextReport.standard()));
+        assertEquals(stored("report-ascii-60.txt"), whole(new TextReport(60, true, false, true)));
     }
 
     static String whole(TextReport report) {
@@ -42,7 +40,7 @@ class TextReportTest {
     @Test
     void linesKeepToTheWidthSaveHandCalculations() {
         for (int width : List.of(40, 60, 100, 160)) {
-            whole(new TextReport(width, false, false)).lines().forEach(line -> {
+            whole(new TextReport(width, false, false, true)).lines().forEach(line -> {
                 boolean working = line.startsWith("    ") && line.contains(" = ");
                 assertTrue(working || PlainText.columns(line) <= width, width + ": " + line);
             });
@@ -51,8 +49,8 @@ class TextReportTest {
 
     @Test
     void asciiIsAscii() {
-        assertTrue(whole(new TextReport(80, true, false)).chars().allMatch(letter -> letter < 127));
-        assertTrue(new TextReport(80, true, false)
+        assertTrue(whole(new TextReport(80, true, false, true)).chars().allMatch(letter -> letter < 127));
+        assertTrue(new TextReport(80, true, false, true)
                 .results(HostileWorkbook.results(Hostile.all()))
                 .chars()
                 .allMatch(letter -> letter == '\n' || (letter >= ' ' && letter < 127)));
@@ -61,9 +59,9 @@ class TextReportTest {
     @Test
     void nothingInAResultSteersTheTerminal() {
         for (String text : Hostile.TEXTS) {
-            String report = REPORT.results(HostileWorkbook.results(text))
-                    + REPORT.cell(text, CellState.FAILED, text, List.of())
-                    + REPORT.heading(text, text, text);
+            String report = TextReport.standard().results(HostileWorkbook.results(text))
+                    + TextReport.standard().cell(text, CellState.FAILED, text, List.of())
+                    + TextReport.standard().heading(text, text, text);
             assertTrue(
                     report.chars()
                             .allMatch(letter -> letter == '\n' || (letter >= ' ' && letter < 127) || letter >= 160),
@@ -73,14 +71,33 @@ class TextReportTest {
     }
 
     @Test
+    void aNoteIsSaidOnceInAReport() {
+        TextReport report = TextReport.standard();
+        String first = report.result(SampleResults.number());
+        assertTrue(first.endsWith("note 1: Ankle's place over the foot: from memory.\n"), first);
+        String again = report.result(SampleResults.number());
+        assertTrue(again.endsWith("as above: note 1\n"), again);
+    }
+
+    @Test
+    void handCalculationsOfTablesAndClaimsArePrintedOnlyWhenAsked() {
+        TextReport few = TextReport.standard();
+        assertTrue(few.result(SampleResults.number()).contains("M_hip = "));
+        assertFalse(few.result(SampleResults.table()).contains("M_hip = "));
+        assertTrue(new TextReport(100, false, false, true)
+                .result(SampleResults.table())
+                .contains("M_hip = "));
+    }
+
+    @Test
     void titlesAreBoldOnlyWhenAsked() {
-        assertFalse(whole(REPORT).contains("\u001b"));
-        String bold = new TextReport(100, false, true).heading("Title", "", "");
+        assertFalse(whole(TextReport.standard()).contains("\u001b"));
+        String bold = new TextReport(100, false, true, true).heading("Title", "", "");
         assertEquals("\u001b[1mTitle\u001b[0m\n", bold);
     }
 
     @Test
     void linesTooShortToReadAreRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new TextReport(39, false, false));
+        assertThrows(IllegalArgumentException.class, () -> new TextReport(39, false, false, true));
     }
 }
