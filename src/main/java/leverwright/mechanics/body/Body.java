@@ -5,7 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import leverwright.mechanics.measure.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A lifter's body in SI units: seven rigid parts, the places on them, and where every number comes from. Immutable.
@@ -28,7 +30,8 @@ public final class Body {
     private final Map<Landmark, Length> places;
     private final Map<Landmark, SourcedValue> placeSources;
     private final TrunkCut trunk;
-    private final List<Note> notes;
+    private final Supplier<List<Note>> notesMaker;
+    private volatile @Nullable List<Note> notes;
 
     Body(
             Map<Segment, BodySegment> segments,
@@ -36,13 +39,13 @@ public final class Body {
             Map<Landmark, Length> places,
             Map<Landmark, SourcedValue> placeSources,
             TrunkCut trunk,
-            List<Note> notes) {
+            Supplier<List<Note>> notesMaker) {
         this.segments = Collections.unmodifiableMap(new EnumMap<>(segments));
         this.sources = Collections.unmodifiableMap(new EnumMap<>(sources));
         this.places = Collections.unmodifiableMap(new EnumMap<>(places));
         this.placeSources = Collections.unmodifiableMap(new EnumMap<>(placeSources));
         this.trunk = trunk;
-        this.notes = List.copyOf(notes);
+        this.notesMaker = notesMaker;
     }
 
     /** Returns a segment, both sides together, from its start as {@link Segment} names it. */
@@ -124,6 +127,11 @@ public final class Body {
 
     /** Returns what must be said beside every result. */
     public List<Note> notes() {
-        return notes;
+        List<Note> made = notes;
+        if (made == null) {
+            made = List.copyOf(notesMaker.get());
+            notes = made;
+        }
+        return made;
     }
 }

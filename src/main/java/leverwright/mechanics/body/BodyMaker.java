@@ -42,7 +42,8 @@ final class BodyMaker {
         }
         BodySegment trunk = Objects.requireNonNull(segments.get(Segment.TRUNK));
         TrunkCut cut = TrunkCut.at(place(Landmark.LOW_BACK_ABOVE_HIP).si(), trunk, table);
-        return new Body(segments, sources, places, placeSources, cut, new BodyNotes(in, sources, placeSources).all());
+        return new Body(
+                segments, sources, places, placeSources, cut, () -> new BodyNotes(in, sources, placeSources).all());
     }
 
     private Map<Property, SourcedValue> numbers(Segment segment) {
