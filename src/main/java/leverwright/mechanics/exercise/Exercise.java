@@ -76,6 +76,11 @@ public abstract class Exercise<E extends Exercise<E>> {
         return List.of();
     }
 
+    /** Returns what must be said of one posture beside its results, such as hands that would slide; often nothing. */
+    List<String> remarks(Layout layout) {
+        return List.of();
+    }
+
     /** Returns the cautions that travel with every result of this exercise. */
     public List<String> cautions() {
         return List.of(Cautions.GENERAL);

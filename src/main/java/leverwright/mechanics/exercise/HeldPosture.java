@@ -294,6 +294,8 @@ public final class HeldPosture {
         if (standing != Standing.BALANCED && standing != Standing.SUPPORTED) {
             notes.add(new StandingWords(this).text());
         }
+        notes.addAll(performance.exercise().remarks(layout));
+        notes.addAll(performance.exercise().freeComponents());
         for (Note note : performance.lifter().notes()) {
             notes.add(note.text());
         }

@@ -10,9 +10,11 @@ import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.numeric.Trigonometry;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Expression;
@@ -39,6 +41,9 @@ public final class PushUp extends Exercise<PushUp> {
             Knobs.PALM_PRESSURE,
             Knobs.WRIST_HEIGHT,
             Knobs.BALL_OF_FOOT);
+    /** Hand forces up to this part above what friction holds are rounding. */
+    private static final double ROUNDING = 1e-9;
+
     private static final double RIGHT_ANGLE = deg(90).si();
 
     PushUp() {
@@ -84,10 +89,29 @@ public final class PushUp extends Exercise<PushUp> {
 
     /** Returns the greatest horizontal force of the floor on both hands before hands or feet slide, N. */
     public Force greatestHandForce(Lifter lifter) {
-        Layout layout = arrange(new Skeleton(lifter));
+        return Force.of(settings().si(Knobs.FRICTION) * lesserPush(arrange(new Skeleton(lifter))));
+    }
+
+    /** The smaller of the vertical forces on hands and on feet, N; 0 where one of them would have to pull. */
+    private static double lesserPush(Layout layout) {
         double hands = layout.loads().get(0).forceY();
-        double weight = massOf(layout.body()) * Layout.GRAVITY;
-        return Force.of(settings().si(Knobs.FRICTION) * Math.max(0, Math.min(hands, weight - hands)));
+        double feet = massOf(layout.body()) * Layout.GRAVITY - hands;
+        return Math.max(0, Math.min(hands, feet));
+    }
+
+    @Override
+    List<String> remarks(Layout layout) {
+        double force = Math.abs(settings().si(Knobs.HAND_FORCE));
+        double holds = settings().si(Knobs.FRICTION) * lesserPush(layout);
+        if (force <= holds * (1 + ROUNDING)) {
+            return List.of();
+        }
+        return List.of("Hands or feet would slide: the horizontal hand force is " + newtons(force) + ", friction holds "
+                + newtons(holds) + ".");
+    }
+
+    private static String newtons(double force) {
+        return MeasureText.print(Force.of(force), Unit.NEWTON, 3);
     }
 
     /** Returns the part of the body's weight that the hands carry, both together, with its working. */

@@ -192,6 +192,18 @@ class PushUpTest {
         assertEquals((one + other) / 2, elbow.value().si(), 1e-9, "linear in the free force");
     }
 
+    @Test
+    void slidingAndTheFreeForceAreSaidBesideEveryResult() {
+        double most = pushUp().greatestHandForce(INES).si();
+        List<String> holds =
+                pushUp().handForce(newtons(most)).by(INES).posture().notes();
+        List<String> slides =
+                pushUp().handForce(newtons(-1.01 * most)).by(INES).posture().notes();
+        assertTrue(holds.stream().noneMatch(note -> note.contains("would slide")), holds.toString());
+        assertTrue(slides.stream().anyMatch(note -> note.contains("would slide")), slides.toString());
+        assertTrue(holds.stream().anyMatch(note -> note.startsWith("The horizontal force of the hands")));
+    }
+
     /** The hands' horizontal force does not change what the hands carry: both contacts lie at one height. */
     @Test
     void theShareOnTheHandsDoesNotDependOnTheFreeForce() {
