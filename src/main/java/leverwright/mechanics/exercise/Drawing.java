@@ -21,7 +21,7 @@ final class Drawing {
     private static final double HEAD_ALONG = 0.12;
     private static final double HEAD_ACROSS = 0.09;
     private static final double ARC = 0.3;
-    private static final int STOPS = 33;
+    private static final int STOPS = 21;
     private static final int DIGITS = 3;
 
     private final HeldPosture held;

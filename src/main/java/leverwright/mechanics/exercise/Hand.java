@@ -1,10 +1,10 @@
 package leverwright.mechanics.exercise;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 import leverwright.mechanics.body.Body;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Landmark;
@@ -18,6 +18,7 @@ import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Step;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes a hand calculation of a posture: each quantity is asked for by name and adds, once, the steps that lead to it.
@@ -29,16 +30,40 @@ final class Hand {
     private final Layout layout;
     private final Skeleton skeleton;
     private final Map<String, Expression.Symbol> known = new LinkedHashMap<>();
-    private final List<Step> steps = new ArrayList<>();
+    private final Map<String, Step> steps = new LinkedHashMap<>();
 
     Hand(Layout layout) {
         this.layout = layout;
         this.skeleton = layout.body();
     }
 
-    /** Returns the steps so far. */
+    /** Returns the steps so far, in the order in which they were added. */
     List<Step> steps() {
-        return steps;
+        return List.copyOf(steps.values());
+    }
+
+    /**
+     * Returns the steps that lead to some results, each after those that it needs. What else was calculated, and when, plays
+     * no part in their order.
+     */
+    List<Step> leadingTo(List<Expression.Symbol> results) {
+        Map<String, Step> needed = new LinkedHashMap<>();
+        for (Expression.Symbol result : results) {
+            collect(result.name(), needed);
+        }
+        return List.copyOf(needed.values());
+    }
+
+    private void collect(String name, Map<String, Step> needed) {
+        Step step = steps.get(name);
+        if (step == null || needed.containsKey(name)) {
+            return;
+        }
+        Expression formula = step.expression();
+        if (formula != null) {
+            HandNames.in(formula, used -> collect(used, needed));
+        }
+        needed.put(name, step);
     }
 
     /** Standard gravity. */
@@ -48,7 +73,18 @@ final class Hand {
 
     /** Returns an input with its source; it needs no step of its own. */
     Expression.Symbol input(String name, Measure<?> value, String source) {
-        return known.computeIfAbsent(name, n -> Expression.symbol(n, value, source));
+        return input(name, value, () -> source);
+    }
+
+    /** Returns an input whose source is put into words only the first time. */
+    Expression.Symbol input(String name, Measure<?> value, Supplier<String> source) {
+        Expression.Symbol before = known.get(name);
+        if (before != null) {
+            return before;
+        }
+        Expression.Symbol input = Expression.symbol(name, value, source.get());
+        known.put(name, input);
+        return input;
     }
 
     /** Returns the result of a step, which is added the first time. */
@@ -58,9 +94,15 @@ final class Hand {
             return before;
         }
         Step step = Step.of(name, formula, value, source);
-        steps.add(step);
-        known.put(name, step.result());
-        return step.result();
+        steps.put(name, step);
+        Expression.Symbol result = step.result();
+        known.put(name, result);
+        return result;
+    }
+
+    /** Returns what a name stands for, if it was calculated or put in. */
+    Expression.@Nullable Symbol known(String name) {
+        return known.get(name);
     }
 
     private static Length metres(double value) {
@@ -77,11 +119,10 @@ final class Hand {
 
     /** The lean of a segment, as set, found or following. */
     Expression.Symbol lean(Segment segment) {
-        String what = segment == Segment.FOOT ? "pitch of the foot, toes down" : "lean of the " + segment.words();
-        return input(
-                "θ_" + name(segment),
-                Angle.of(layout.lean(segment)),
-                what + "; " + Sources.clean(layout.origin(segment)));
+        return input("θ_" + name(segment), Angle.of(layout.lean(segment)), () -> {
+            String what = segment == Segment.FOOT ? "pitch of the foot, toes down" : "lean of the " + segment.words();
+            return what + "; " + Sources.clean(layout.origin(segment));
+        });
     }
 
     /** The length of a segment. */
@@ -89,7 +130,7 @@ final class Hand {
         return input(
                 "L_" + name(segment),
                 metres(skeleton.length(segment)),
-                "length of the " + segment.words() + "; "
+                () -> "length of the " + segment.words() + "; "
                         + Sources.of(skeleton.body().number(segment, Body.Property.LENGTH)));
     }
 
@@ -97,7 +138,7 @@ final class Hand {
         return input(
                 name,
                 metres(value),
-                landmark.words() + "; " + Sources.of(skeleton.body().number(landmark)));
+                () -> landmark.words() + "; " + Sources.of(skeleton.body().number(landmark)));
     }
 
     /** x of a joint. */
@@ -253,7 +294,10 @@ final class Hand {
         Segment on = part.on();
         boolean turned = part.whole() && Skeleton.isTurned(on);
         double stated = turned ? skeleton.length(on) - part.centre() : part.centre();
-        Expression.Symbol centre = input("c_" + part.symbol(), metres(stated), "mass centre " + part.centreSource());
+        Expression.Symbol centre = input(
+                "c_" + part.symbol(),
+                metres(stated),
+                () -> "mass centre " + part.centreSource().get());
         if (on == Segment.FOOT) {
             Expression above = place("b_foot", Landmark.FOOT_CENTRE_HEIGHT, skeleton.footCentreAcross());
             return isSeated() ? footFromAnkle(centre, above) : onFoot(centre, above, true);

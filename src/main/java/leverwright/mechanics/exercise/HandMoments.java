@@ -1,7 +1,9 @@
 package leverwright.mechanics.exercise;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
@@ -32,9 +34,10 @@ final class HandMoments {
         return hand;
     }
 
-    /** Returns everything so far as a working with the check of balance. */
-    Working working(String title) {
-        return Working.of(title, hand.steps()).checked(checks());
+    /** Returns the working that leads to a result, with the check of what balance found. */
+    Working working(String title, Expression.Symbol result) {
+        List<Step> steps = hand.leadingTo(List.of(result));
+        return Working.of(title, steps).checked(checks(steps));
     }
 
     /** The weight of all that lies beyond the joint. */
@@ -130,6 +133,10 @@ final class HandMoments {
     }
 
     private Expression.Symbol bodyMass() {
+        Expression.Symbol before = hand.known("m_beyond_" + joint);
+        if (before != null) {
+            return before;
+        }
         List<Expression.Symbol> masses = cut.parts().stream().map(hand::mass).toList();
         return hand.step(
                 "m_beyond_" + joint,
@@ -165,22 +172,32 @@ final class HandMoments {
                 "where that weight acts");
     }
 
-    /** Lines that confirm what balance found: the mass centre of lifter and load over the chosen pressure. */
-    List<Step> checks() {
-        int before = hand.steps().size();
+    /**
+     * Lines that confirm what was found: the mass centre of lifter and load over the chosen pressure, and what the exercise
+     * adds.
+     *
+     * @param stated steps that were printed already
+     */
+    List<Step> checks(List<Step> stated) {
+        List<Expression.Symbol> confirmed = new ArrayList<>();
         Layout.Found found = layout.found();
         if (found != null && found.balanced()) {
-            balance(found);
+            confirmed.add(residual(found));
         }
-        layout.confirmations().forEach(lines -> lines.accept(hand));
-        List<Step> steps = hand.steps();
-        List<Step> checks = new ArrayList<>(steps.subList(before, steps.size()));
-        steps.subList(before, steps.size()).clear();
-        return checks;
+        layout.confirmations().forEach(lines -> confirmed.addAll(lines.apply(hand)));
+        Set<String> names = new LinkedHashSet<>();
+        stated.forEach(step -> names.add(step.symbol()));
+        return hand.leadingTo(confirmed).stream()
+                .filter(step -> !names.contains(step.symbol()))
+                .toList();
     }
 
-    private void balance(Layout.Found found) {
-        Expression.Symbol pressure = hand.pressure();
+    private Expression.Symbol residual(Layout.Found found) {
+        String name = "x_all_less_x_pressure";
+        Expression.Symbol before = hand.known(name);
+        if (before != null) {
+            return before;
+        }
         List<Expression> masses = new ArrayList<>();
         List<Expression> moments = new ArrayList<>();
         double mass = 0;
@@ -202,9 +219,9 @@ final class HandMoments {
                 Expression.sum(moments).dividedBy(Expression.sum(masses)),
                 Length.of(massX / mass),
                 "mass centre of lifter and load");
-        hand.step(
-                "x_all_less_x_pressure",
-                all.minus(pressure),
+        return hand.step(
+                name,
+                all.minus(hand.pressure()),
                 Length.of(massX / mass - layout.pressureX()),
                 "vanishes when the pressure lies at the chosen place: this decided the lean of the "
                         + found.segment().words());

@@ -1,10 +1,8 @@
 package leverwright.mechanics.exercise;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -33,7 +31,9 @@ import org.jspecify.annotations.Nullable;
 public final class HeldPosture {
     private final Performance performance;
     private final Layout layout;
-    private final Map<Joint, Cut> cuts = new EnumMap<>(Joint.class);
+    private final @Nullable Cut[] cuts = new Cut[Joint.values().length];
+    private final @Nullable HandMoments[] hands = new HandMoments[Joint.values().length];
+    private @Nullable Hand hand;
     private @Nullable Variations variations;
     private @Nullable BothCuts bothCuts;
 
@@ -51,8 +51,32 @@ public final class HeldPosture {
         return layout;
     }
 
+    private Hand hand() {
+        Hand made = hand;
+        if (made == null) {
+            made = new Hand(layout);
+            hand = made;
+        }
+        return made;
+    }
+
+    /** The hand calculation at a joint; all joints of this posture share what they have in common. */
+    private HandMoments hand(Joint joint) {
+        HandMoments made = hands[joint.ordinal()];
+        if (made == null) {
+            made = new HandMoments(layout, cut(joint), hand());
+            hands[joint.ordinal()] = made;
+        }
+        return made;
+    }
+
     Cut cut(Joint joint) {
-        return cuts.computeIfAbsent(joint, asked -> new Cut(layout, asked));
+        Cut made = cuts[joint.ordinal()];
+        if (made == null) {
+            made = new Cut(layout, joint);
+            cuts[joint.ordinal()] = made;
+        }
+        return made;
     }
 
     /** Returns what a reading says of this posture: {@code held.read(moment(HIP))}. */
@@ -82,13 +106,13 @@ public final class HeldPosture {
      */
     public Answer<Moment> moment(Joint joint) {
         Cut cut = cut(joint);
-        HandMoments hand = new HandMoments(layout, cut);
-        hand.moment();
+        HandMoments calculation = hand(joint);
+        Expression.Symbol moment = calculation.moment();
         return answer(
                 Readings.momentLabel(joint),
                 Moment.of(cut.reported()),
                 joint.sides(),
-                hand.working(Readings.momentLabel(joint) + words(joint.sides())),
+                calculation.working(Readings.momentLabel(joint) + words(joint.sides()), moment),
                 held -> held.cut(joint).reported(),
                 jointCautions(joint));
     }
@@ -101,44 +125,42 @@ public final class HeldPosture {
     /** Returns the flexion moment (dorsiflexion at the ankle): {@link #moment} with the other sign. */
     public Answer<Moment> flexionMoment(Joint joint) {
         Cut cut = cut(joint);
-        HandMoments hand = new HandMoments(layout, cut);
-        Expression.Symbol moment = hand.moment();
+        HandMoments calculation = hand(joint);
         Moment turned = Moment.of(-cut.reported());
         String label = joint.words() + " " + joint.negativeAction() + " moment";
-        hand.hand().step("M_flex_" + Hand.name(joint), moment.negated(), turned, joint.negativeAction());
+        Expression.Symbol flexion = hand().step(
+                        "M_flex_" + Hand.name(joint), calculation.moment().negated(), turned, joint.negativeAction());
         return answer(
                 label,
                 turned,
                 joint.sides(),
-                hand.working(label + words(joint.sides())),
+                calculation.working(label + words(joint.sides()), flexion),
                 held -> -held.cut(joint).reported(),
                 jointCautions(joint));
     }
 
     /** Returns the load beyond a joint, both sides together: the weight of all that lies beyond it, or all forces together. */
     public Answer<Force> load(Joint joint) {
-        HandMoments hand = new HandMoments(layout, cut(joint));
-        hand.load();
+        Expression.Symbol load = hand(joint).load();
         String label = "load beyond the " + joint.words();
         return answer(
                 label,
                 Force.of(cut(joint).load()),
                 Sides.TOTAL,
-                Working.of(label + ", both sides", hand.hand().steps()),
+                Working.of(label + ", both sides", hand().leadingTo(List.of(load))),
                 held -> held.cut(joint).load(),
                 List.of());
     }
 
     /** Returns the arm of that load about the joint, positive where it asks for the joint's positive action. */
     public Answer<Length> loadArm(Joint joint) {
-        HandMoments hand = new HandMoments(layout, cut(joint));
-        hand.loadArm();
+        Expression.Symbol arm = hand(joint).loadArm();
         String label = "load arm of the " + joint.words();
         return answer(
                 label,
                 Length.of(cut(joint).loadArm()),
                 Sides.NOT_SIDED,
-                hand.working(label),
+                hand(joint).working(label, arm),
                 held -> held.cut(joint).loadArm(),
                 List.of());
     }
@@ -190,16 +212,16 @@ public final class HeldPosture {
 
     /** Returns the lean of a segment from the vertical, forward positive; of the arms, from hanging. */
     public Answer<Angle> lean(Segment segment) {
-        Hand hand = new Hand(layout);
         Angle lean = Angle.of(layout.lean(segment));
         String label = "lean of the " + segment.words();
         Working working = Working.given(label, "θ_" + Hand.name(segment), lean, Sources.clean(layout.origin(segment)));
-        HandMoments check = new HandMoments(layout, cut(Joint.ANKLE), hand);
         return answer(
                 label,
                 lean,
                 Sides.NOT_SIDED,
-                layout.support() == Layout.Support.SEAT ? working : working.checked(check.checks()),
+                layout.support() == Layout.Support.SEAT
+                        ? working
+                        : working.checked(hand(Joint.ANKLE).checks(List.of())),
                 held -> held.layout.lean(segment),
                 List.of());
     }
@@ -210,14 +232,13 @@ public final class HeldPosture {
      * @throws IllegalArgumentException for low back and neck, inside the straight trunk of this model
      */
     public Answer<Angle> flexion(Joint joint) {
-        Hand hand = new Hand(layout);
-        Flexions.in(hand, layout, joint);
+        Expression.Symbol flexion = Flexions.in(hand(), layout, joint);
         String label = joint == Joint.ANKLE ? "ankle dorsiflexion" : joint.words() + " flexion";
         return answer(
                 label,
                 Angle.of(Flexions.of(layout, joint)),
                 Sides.NOT_SIDED,
-                Working.of(label, hand.steps()),
+                Working.of(label, hand().leadingTo(List.of(flexion))),
                 held -> Flexions.of(held.layout, joint),
                 List.of());
     }

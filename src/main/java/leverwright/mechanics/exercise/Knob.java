@@ -7,12 +7,14 @@ import leverwright.mechanics.measure.Unit;
 /**
  * A typed setting of an exercise: what it means, in which range it may be set, and where it stands when nobody sets it.
  *
- * <p>Two knobs are the same setting when they have the same name. An exercise may use a knob with a default of its own
- * ({@link #startingAt}).
+ * <p>An exercise may use a knob with a default of its own; it stays the same knob.
  *
  * @param <Q> the kind of quantity that it sets
  */
 public final class Knob<Q extends Measure<Q>> {
+    /** The same for all defaults of one knob. */
+    private final Object key;
+
     private final String name;
     private final Unit unit;
     private final Q least;
@@ -34,6 +36,11 @@ public final class Knob<Q extends Measure<Q>> {
      * @throws IllegalArgumentException if the default lies outside the range
      */
     Knob(String name, Unit unit, Q least, Q most, Q standard, String meaning, String reason) {
+        this(new Object(), name, unit, least, most, standard, meaning, reason);
+    }
+
+    private Knob(Object key, String name, Unit unit, Q least, Q most, Q standard, String meaning, String reason) {
+        this.key = key;
         this.name = name;
         this.unit = unit;
         this.least = least;
@@ -46,7 +53,7 @@ public final class Knob<Q extends Measure<Q>> {
 
     /** Returns the same knob with another default, for one exercise. */
     Knob<Q> startingAt(Q other, String why) {
-        return new Knob<>(name, unit, least, most, other, meaning, why);
+        return new Knob<>(key, name, unit, least, most, other, meaning, why);
     }
 
     /** Returns its name, such as "Torso lean". */
@@ -118,12 +125,12 @@ public final class Knob<Q extends Measure<Q>> {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Knob<?> knob && knob.name.equals(name);
+        return other instanceof Knob<?> knob && knob.key == key;
     }
 
     @Override
     public int hashCode() {
-        return name.hashCode();
+        return key.hashCode();
     }
 
     @Override

@@ -2,11 +2,12 @@ package leverwright.mechanics.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.numeric.Trigonometry;
+import leverwright.mechanics.working.Expression;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,7 +36,7 @@ final class Layout {
     private final double[] startX = new double[SIZE];
     private final double[] startY = new double[SIZE];
     private final List<Load> loads = new ArrayList<>();
-    private final List<Consumer<Hand>> confirmations = new ArrayList<>();
+    private final List<Function<Hand, List<Expression.Symbol>>> confirmations = new ArrayList<>();
     private final @Nullable String[] origins = new String[SIZE];
     private @Nullable Found found;
     private double pressureX;
@@ -151,12 +152,12 @@ final class Layout {
         found = what;
     }
 
-    /** Adds a rule that writes, into a hand calculation, lines which confirm what was found; see {@link #confirmations}. */
-    void confirm(Consumer<Hand> lines) {
+    /** Adds a rule that writes, into a hand calculation, lines which confirm what was found, and returns their results; see {@link #confirmations}. */
+    void confirm(Function<Hand, List<Expression.Symbol>> lines) {
         confirmations.add(lines);
     }
 
-    List<Consumer<Hand>> confirmations() {
+    List<Function<Hand, List<Expression.Symbol>>> confirmations() {
         return confirmations;
     }
 

@@ -101,7 +101,7 @@ final class Levers {
         Force value = Force.of(forceSi(held, joint));
         Expression size = negative ? moment.negated() : moment;
         Expression.Symbol muscle = arm.rule().in(hand.hand(), arm);
-        hand.hand()
+        Expression.Symbol force = hand.hand()
                 .step(
                         "F_muscle",
                         size.dividedBy(muscle),
@@ -112,7 +112,7 @@ final class Levers {
                 label,
                 value,
                 joint.sides(),
-                hand.working(label + ", " + joint.sides().words()),
+                hand.working(label + ", " + joint.sides().words(), force),
                 posture -> forceSi(posture, joint),
                 notes(arm, joint));
         return spread(answer, arm);
@@ -124,13 +124,14 @@ final class Levers {
         Expression loadArm = hand.loadArm();
         Expression size = held.cut(joint).loadArm() < 0 ? loadArm.negated() : loadArm;
         Ratio value = Ratio.of(ratioSi(held, joint));
-        hand.hand().step("ratio", size.dividedBy(arm.rule().in(hand.hand(), arm)), value, "load arm over muscle arm");
+        Expression.Symbol ratio = hand.hand()
+                .step("ratio", size.dividedBy(arm.rule().in(hand.hand(), arm)), value, "load arm over muscle arm");
         String label = "lever ratio of the " + joint.words();
         Answer<Ratio> answer = held.answer(
                 label,
                 value,
                 Sides.NOT_SIDED,
-                hand.working(label),
+                hand.working(label, ratio),
                 posture -> ratioSi(posture, joint),
                 notes(arm, joint));
         return spread(answer, arm);

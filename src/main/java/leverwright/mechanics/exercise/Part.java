@@ -3,6 +3,7 @@ package leverwright.mechanics.exercise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import leverwright.mechanics.body.Body;
 import leverwright.mechanics.body.BodySegment;
 import leverwright.mechanics.body.Joint;
@@ -17,11 +18,17 @@ import leverwright.mechanics.body.SourcedValue;
  * @param whole whether it is that whole segment
  * @param mass kg, both sides together
  * @param centre its mass centre from the segment's end nearer the feet (arms: nearer the trunk), m
- * @param massSource where the mass comes from
- * @param centreSource where the mass centre comes from
+ * @param massSource where the mass comes from, put into words only when asked for
+ * @param centreSource where the mass centre comes from, likewise
  */
 record Part(
-        String symbol, Segment on, boolean whole, double mass, double centre, String massSource, String centreSource) {
+        String symbol,
+        Segment on,
+        boolean whole,
+        double mass,
+        double centre,
+        Supplier<String> massSource,
+        Supplier<String> centreSource) {
 
     /** Returns the pieces that lie beyond a joint, away from the feet and out along the arms. */
     static List<Part> above(Joint joint, Skeleton body) {
@@ -40,29 +47,32 @@ record Part(
 
     /** Returns all seven segments. */
     static List<Part> all(Skeleton body) {
-        return segments(Segment.FOOT, Segment.HAND, body);
+        List<Part> parts = new ArrayList<>();
+        for (Segment segment : Layout.SEGMENTS) {
+            parts.add(whole(segment, body));
+        }
+        return List.copyOf(parts);
     }
 
     private static List<Part> segments(Segment first, Segment last, Skeleton body) {
-        List<Part> parts = new ArrayList<>();
-        for (int k = first.ordinal(); k <= last.ordinal(); k++) {
-            parts.add(whole(Layout.SEGMENTS.get(k), body));
-        }
-        return List.copyOf(parts);
+        return List.copyOf(body.all().subList(first.ordinal(), last.ordinal() + 1));
     }
 
     private static Part whole(Segment segment, Skeleton body) {
         SourcedValue mass = body.body().number(segment, Body.Property.MASS);
         SourcedValue centre = body.body().number(segment, Body.Property.CENTRE);
-        String both = segment.sides() == 2 ? "both " + plural(segment) + ", 2 × one: " : "";
         return new Part(
                 segment.name().toLowerCase(Locale.ROOT),
                 segment,
                 true,
                 body.mass(segment),
                 body.centre(segment),
-                both + Sources.of(mass),
-                "from the " + segment.start() + "; " + Sources.of(centre));
+                () -> both(segment) + Sources.of(mass),
+                () -> "from the " + segment.start() + "; " + Sources.of(centre));
+    }
+
+    private static String both(Segment segment) {
+        return segment.sides() == 2 ? "both " + plural(segment) + ", 2 × one: " : "";
     }
 
     private static String plural(Segment segment) {
@@ -78,8 +88,8 @@ record Part(
                 false,
                 above.mass(),
                 body.lowBackAlong() + above.centre(),
-                "trunk with head above the low back: trunk less its part below the low back; derived",
-                "from the hip; trunk with head less its part below the low back; derived"));
+                () -> "trunk with head above the low back: trunk less its part below the low back; derived",
+                () -> "from the hip; trunk with head less its part below the low back; derived"));
         parts.addAll(segments(Segment.UPPER_ARM, Segment.HAND, body));
         return List.copyOf(parts);
     }
@@ -91,7 +101,7 @@ record Part(
                 false,
                 body.body().headMass(),
                 body.body().headCentreAboveHip(),
-                "head as the segment table cuts it",
-                "from the hip, in line with the trunk; segment table");
+                () -> "head as the segment table cuts it",
+                () -> "from the hip, in line with the trunk; segment table");
     }
 }

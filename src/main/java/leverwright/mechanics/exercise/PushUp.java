@@ -151,10 +151,10 @@ public final class PushUp extends Exercise<PushUp> {
     }
 
     /** The wrist lies at its height, and as far ahead of the balls of the feet as straight arms put it. */
-    private void confirm(Hand hand, Layout layout, Frame frame) {
+    private List<Expression.Symbol> confirm(Hand hand, Layout layout, Frame frame) {
         double wristY = settings().si(Knobs.WRIST_HEIGHT);
         Expression height = hand.input("h_wrist", Length.of(wristY), "height of the wrist above the floor; set");
-        hand.step(
+        Expression.Symbol atHeight = hand.step(
                 "y_wrist_less_h_wrist",
                 hand.y(Joint.WRIST).minus(height),
                 Length.of(layout.jointY(Joint.WRIST) - wristY),
@@ -169,7 +169,9 @@ public final class PushUp extends Exercise<PushUp> {
                 hand.x(Joint.WRIST).minus(ball(hand, layout)),
                 Length.of(ahead),
                 "wrist ahead of the balls of the feet");
-        hand.step("x_wrist_ahead_less_s_wrist", reached.minus(place), Length.of(ahead - frame.wristX), "vanishes");
+        Expression.Symbol atPlace = hand.step(
+                "x_wrist_ahead_less_s_wrist", reached.minus(place), Length.of(ahead - frame.wristX), "vanishes");
+        return List.of(atHeight, atPlace);
     }
 
     private static void origins(Layout layout) {

@@ -42,15 +42,23 @@ final class Settings {
      * @throws IllegalArgumentException if the exercise has no such knob; the message lists those it has
      */
     int indexOf(Knob<?> knob) {
-        for (int k = 0; k < values.length; k++) {
-            if (knobs.get(k).equals(knob)) {
-                return k;
-            }
+        int index = find(knob);
+        if (index >= 0) {
+            return index;
         }
         List<String> names = new ArrayList<>();
         knobs.forEach(each -> names.add(each.name()));
         throw new IllegalArgumentException(
                 "this exercise has no knob \"" + knob.name() + "\"; it has: " + String.join(", ", names));
+    }
+
+    private int find(Knob<?> knob) {
+        for (int k = 0; k < values.length; k++) {
+            if (knobs.get(k).equals(knob)) {
+                return k;
+            }
+        }
+        return -1;
     }
 
     <Q extends Measure<Q>> Settings with(Knob<Q> knob, Q value) {
@@ -111,7 +119,7 @@ final class Settings {
     }
 
     boolean has(Knob<?> knob) {
-        return knobs.contains(knob);
+        return find(knob) >= 0;
     }
 
     <Q extends Measure<Q>> Q get(Knob<Q> knob) {

@@ -46,12 +46,12 @@ final class Skeleton {
         ankleAlong = body.place(Landmark.ANKLE_FROM_HEEL).si();
         ankleAcross = body.place(Landmark.ANKLE_HEIGHT).si();
         gripAlong = body.place(Landmark.GRIP_FROM_WRIST).si();
+        all = Part.all(this);
         for (Joint joint : Joint.values()) {
             above.put(joint, Part.above(joint, this));
         }
         below.put(Joint.ANKLE, Part.below(Joint.ANKLE, this));
         below.put(Joint.KNEE, Part.below(Joint.KNEE, this));
-        all = Part.all(this);
     }
 
     /** Whether the body's data measure a segment from the end that here is its far one. */
