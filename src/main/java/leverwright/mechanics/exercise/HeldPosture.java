@@ -26,13 +26,15 @@ import org.jspecify.annotations.Nullable;
  * A lifter held still in a posture, and what can be asked of it. Signs, sides and names of actions: {@link Joint}.
  *
  * <p>Every answer carries its band, when an input carried an error, and its working. Nothing is computed before it is asked
- * for.
+ * for, and what was is kept; so one posture is not for several threads at once.
  */
 public final class HeldPosture {
+    private static final int JOINTS = Joint.values().length;
+
     private final Performance performance;
     private final Layout layout;
-    private final @Nullable Cut[] cuts = new Cut[Joint.values().length];
-    private final @Nullable HandMoments[] hands = new HandMoments[Joint.values().length];
+    private final @Nullable Cut[] cuts = new Cut[JOINTS];
+    private final @Nullable HandMoments[] hands = new HandMoments[JOINTS];
     private @Nullable Hand hand;
     private @Nullable Variations variations;
     private @Nullable BothCuts bothCuts;

@@ -70,6 +70,25 @@ class CatalogueTest {
         }
     }
 
+    /** What was asked before must not show, or a cell computed alone would print other lines than a run from the top. */
+    @Test
+    void workingsDoNotDependOnWhatWasAskedBefore() {
+        for (Exercise<?> exercise : Catalogue.exercises()) {
+            for (HeldPosture held : randomPostures(exercise)) {
+                List<Joint> joints = freeJoints(held);
+                for (int k = joints.size() - 1; k >= 0; k--) {
+                    Joint joint = joints.get(k);
+                    held.flexionMoment(joint);
+                    HeldPosture fresh = held.performance().posture();
+                    assertEquals(
+                            fresh.moment(joint).working(), held.moment(joint).working());
+                    assertEquals(
+                            fresh.loadArm(joint).working(), held.loadArm(joint).working());
+                }
+            }
+        }
+    }
+
     @Test
     void everyKnobSaysWhatItMeansAndHoldsItsRange() {
         for (Exercise<?> exercise : Catalogue.exercises()) {
