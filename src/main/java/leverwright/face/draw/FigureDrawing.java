@@ -24,6 +24,7 @@ public final class FigureDrawing {
     public static final int PAGE_WIDTH = 460;
 
     private static final double WORDS = 12.5;
+    private static final double FAR = 20;
 
     private final FigureView view;
     private final Placer placer;
@@ -62,12 +63,23 @@ public final class FigureDrawing {
         List<Mark> marks = new ArrayList<>(drawing.body);
         marks.addAll(drawing.lines);
         marks.addAll(drawing.front);
-        for (Wanted words : drawing.wanted) {
-            marks.add(
-                    drawing.placer.place(words.text(), words.type(), words.x(), words.y(), words.gap(), words.first()));
-        }
+        drawing.wanted.forEach(wanted -> drawing.placeWords(wanted, marks));
         String title = result.title().isEmpty() ? sketch.title() : result.title();
         return new Picture(width, drawing.view.height(), title, FigureWords.of(result), marks);
+    }
+
+    /** Places words; those that found no place near get a thin line to what they speak of. */
+    private void placeWords(Wanted wanted, List<Mark> marks) {
+        Mark.Words words =
+                placer.place(wanted.text(), wanted.type(), wanted.x(), wanted.y(), wanted.gap(), wanted.first());
+        Rectangle2D box = Placer.box(words);
+        double x = Math.max(box.getMinX(), Math.min(wanted.x(), box.getMaxX()));
+        double y = Math.max(box.getMinY(), Math.min(wanted.y(), box.getMaxY()));
+        if (Point2D.distance(wanted.x(), wanted.y(), x, y) > FAR) {
+            Line2D leader = new Line2D.Double(wanted.x(), wanted.y(), x, y);
+            marks.add(new Mark.Stroke(leader, Mark.Pen.solid(wanted.type().ink(), 0.8)));
+        }
+        marks.add(words);
     }
 
     private void draw(Sketch.Shape shape) {

@@ -1,6 +1,7 @@
 package leverwright.face.draw;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Sides;
@@ -52,31 +53,30 @@ public final class ValueText {
         return unit.format(dial.from()) + " to " + unit.format(dial.to());
     }
 
-    /** Returns the number alone, for example {@code "123.0"}. */
-    public static String number(Quantity quantity) {
-        return NumberText.significant(quantity.unit().fromSi(quantity.value()), DIGITS);
-    }
-
     /**
-     * Returns the limits of a value's band with as many decimals as the value, for example {@code "118.4 to 127.1"};
-     * empty when it has none.
+     * Returns the limits of a value's band with as many decimals as the value, rounded outwards, for example {@code "118.4 to
+     * 127.1"}; empty when it has none.
      */
     public static String band(Quantity quantity) {
         if (!quantity.hasBand()) {
             return "";
         }
-        int decimals = Math.max(
-                1,
-                NumberText.rounded(quantity.unit().fromSi(quantity.value()), DIGITS)
-                        .scale());
+        double shown =
+                quantity.unit().fromSi(quantity.value() == 0 ? quantity.high() - quantity.low() : quantity.value());
+        int decimals = NumberText.rounded(shown, DIGITS).scale();
         return limit(quantity, quantity.low(), decimals, RoundingMode.FLOOR)
                 + " to "
                 + limit(quantity, quantity.high(), decimals, RoundingMode.CEILING);
     }
 
-    /** A limit rounded outwards, so that the printed band never promises more than the computed one. */
+    /**
+     * A limit rounded outwards, so that the printed band never promises more than the computed one; what only the last bits of
+     * a double say is left out before.
+     */
     private static String limit(Quantity quantity, double si, int decimals, RoundingMode outwards) {
-        BigDecimal number = new BigDecimal(quantity.unit().fromSi(si)).setScale(decimals, outwards);
+        BigDecimal number = new BigDecimal(quantity.unit().fromSi(si))
+                .round(new MathContext(12, RoundingMode.HALF_EVEN))
+                .setScale(decimals, outwards);
         return NumberText.print(number.signum() == 0 ? BigDecimal.ZERO : number);
     }
 

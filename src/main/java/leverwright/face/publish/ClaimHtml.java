@@ -23,8 +23,8 @@ final class ClaimHtml {
             html.append("<p>" + Markup.text(claim.computedLabel()) + ": "
                     + ResultHtml.value(claim.computed(), claim.sides().words(), claim.working()) + "</p>\n");
         }
-        html.append("<p class=\"reason\">Asked: " + Markup.text(claim.test()) + "; " + Markup.text(claim.reason())
-                + "</p>\n");
+        String asked = claim.test().isBlank() ? "" : "Asked: " + claim.test() + "; ";
+        html.append("<p class=\"reason\">" + Markup.text(asked + claim.reason()) + "</p>\n");
         if (claim.forReader()) {
             html.append("<p class=\"mark\">For the reader: change the line until the claim holds.</p>\n");
         }

@@ -15,13 +15,16 @@ import leverwright.run.result.TableResult;
 /** Tables as markup: headings with scope, numbers set right, a column that says which side a row counts. */
 final class TableHtml {
     private static final int MOST_ROWS = 15;
+    /** Tables with more columns become one line an entry on narrow screens. */
+    private static final int FEW_COLUMNS = 3;
 
     private TableHtml() {}
 
     static String of(TableResult table) {
         TableSides sides = new TableSides(table);
         StringBuilder html = new StringBuilder("<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\""
-                + Markup.text(table.title().isEmpty() ? "table" : table.title()) + "\"><table>\n");
+                + Markup.text(table.title().isEmpty() ? "table" : table.title()) + "\"><table"
+                + (table.headings().size() > FEW_COLUMNS ? " class=\"many\"" : "") + ">\n");
         if (!table.title().isEmpty()) {
             html.append("<caption>" + Markup.text(table.title()) + "</caption>\n");
         }
@@ -33,7 +36,10 @@ final class TableHtml {
         html.append(sides.hasColumn() ? "<th scope=\"col\">counts</th>" : "").append("</tr></thead>\n<tbody>\n");
         for (List<TableResult.Entry> row : table.rows()) {
             html.append(row(row, sides));
-            html.append(sides.hasColumn() ? "<td class=\"side\">" + sides.ofRow(row) + "</td>" : "")
+            html.append(
+                            sides.hasColumn()
+                                    ? "<td class=\"side\" data-label=\"counts\">" + sides.ofRow(row) + "</td>"
+                                    : "")
                     .append("</tr>\n");
         }
         return html.append("</tbody></table></div>\n" + workings(table)).toString();
@@ -46,11 +52,12 @@ final class TableHtml {
     private static String row(List<TableResult.Entry> row, TableSides sides) {
         StringBuilder html = new StringBuilder("<tr>");
         for (int i = 0; i < row.size(); i++) {
+            String label = " data-label=\"" + Markup.text(sides.heading(i)) + "\"";
             if (row.get(i) instanceof TableResult.NumberEntry number) {
-                html.append("<td class=\"right\">"
+                html.append("<td class=\"right\"" + label + ">"
                         + ResultHtml.value(number.quantity(), sides.beside(i, number), number.working()) + "</td>");
             } else if (row.get(i) instanceof TableResult.TextEntry text) {
-                html.append(i == 0 ? "<th scope=\"row\">" : "<td>")
+                html.append(i == 0 ? "<th scope=\"row\">" : "<td" + label + ">")
                         .append(Markup.text(text.text()))
                         .append(i == 0 ? "</th>" : "</td>");
             }

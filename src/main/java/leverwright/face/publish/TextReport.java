@@ -204,7 +204,8 @@ public final class TextReport {
             String value = ValueText.full(claim.computed(), claim.sides(), claim.working());
             lines.addAll(wrap(claim.computedLabel() + ": " + value, "  ", "    "));
         }
-        lines.addAll(wrap("asked: " + claim.test() + "; " + claim.reason(), "  ", "    "));
+        String asked = claim.test().isBlank() ? "" : "asked: " + claim.test() + "; ";
+        lines.addAll(wrap(asked + claim.reason(), "  ", "    "));
         if (claim.forReader()) {
             lines.addAll(wrap("for the reader: change the line until the claim holds", "  ", "    "));
         }
