@@ -109,7 +109,7 @@ public final class BackSquat extends Exercise<BackSquat> {
         double barX = stance.stand(PREFERRED);
         layout.settle(Segment.UPPER_ARM);
         layout.settle(Segment.FOREARM);
-        layout.settle(Segment.HAND);
+        layout.leanLike(Segment.HAND, Segment.FOREARM);
         layout.origin(Segment.UPPER_ARM, "the upper arm lies along the trunk, elbow down");
         layout.origin(Segment.FOREARM, "the forearm points from the elbow to the bar");
         layout.origin(Segment.HAND, "in line with the forearm");

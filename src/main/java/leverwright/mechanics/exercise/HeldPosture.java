@@ -13,9 +13,12 @@ import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.MeasureText;
+import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Sketch;
@@ -29,6 +32,9 @@ import org.jspecify.annotations.Nullable;
  * for, and what was is kept; so one posture is not for several threads at once.
  */
 public final class HeldPosture {
+    /** Dorsiflexion that many people do not pass, standing: from memory. */
+    private static final Angle ANKLE_REACH = Measures.deg(40);
+
     private static final int JOINTS = Joint.values().length;
 
     private final Performance performance;
@@ -319,11 +325,23 @@ public final class HeldPosture {
         }
         notes.addAll(performance.exercise().remarks(layout));
         notes.addAll(performance.exercise().freeComponents());
+        ankleNote().ifPresent(notes::add);
         for (Note note : performance.lifter().notes()) {
             notes.add(note.text());
         }
         notes.addAll(performance.exercise().cautions());
         return List.copyOf(notes);
+    }
+
+    /** The ankle's reach limits many postures, and no data of this lifter say where it ends. */
+    private Optional<String> ankleNote() {
+        double flexion = Flexions.of(layout, Joint.ANKLE);
+        if (layout.support() != Layout.Support.FEET || flexion <= ANKLE_REACH.si()) {
+            return Optional.empty();
+        }
+        return Optional.of("The ankle bends " + MeasureText.print(Angle.of(flexion), Unit.DEGREE, 3)
+                + "; many people reach no more than " + ANKLE_REACH
+                + " with the heel on the floor (from memory). Measure it, or raise the heel.");
     }
 
     private static String words(Sides sides) {

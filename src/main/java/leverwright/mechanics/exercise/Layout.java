@@ -83,6 +83,14 @@ final class Layout {
         cosines[k] = cosine;
     }
 
+    /** Gives a segment the same lean as another one. */
+    void leanLike(Segment segment, Segment other) {
+        int k = segment.ordinal();
+        leans[k] = leans[other.ordinal()];
+        sines[k] = sines[other.ordinal()];
+        cosines[k] = cosines[other.ordinal()];
+    }
+
     /** Computes the angle of a lean that was set by its sine and cosine. */
     void settle(Segment segment) {
         int k = segment.ordinal();

@@ -12,8 +12,7 @@ import leverwright.mechanics.working.Answer;
  *
  * @param title exercise and lifter
  * @param rows one per joint, in the order asked for
- * @param closure largest difference between the moments of the two cuts of any joint, over the scale of the moments; empty
- *     words where only one cut can be made
+ * @param closure whether the moments of both cuts of every joint agree
  * @param notes what must be said beside the table
  */
 public record MomentTable(String title, List<Row> rows, BothCuts closure, List<String> notes) {

@@ -105,9 +105,9 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
         Stance stance = new Stance(layout, s, s.si(Knobs.BAR), hang);
         double barX = stance.stand(PREFERRED);
         hang.requireReach();
-        for (Segment arm : ARMS) {
-            layout.settle(arm);
-        }
+        layout.settle(Segment.UPPER_ARM);
+        layout.leanLike(Segment.FOREARM, Segment.UPPER_ARM);
+        layout.leanLike(Segment.HAND, Segment.UPPER_ARM);
         String arms = s.choice(Arms.TO_THE_BAR) == Arms.PLUMB
                 ? "the arms hang straight down"
                 : "follows: the straight arms bring the hands to the bar";

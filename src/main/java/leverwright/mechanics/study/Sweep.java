@@ -71,7 +71,7 @@ public final class Sweep<Q extends Measure<Q>> {
      * Returns the sweep of a performance, ready to be read.
      *
      * @throws IllegalArgumentException if the ends do not rise or leave the knob's range, or if the exercise does not have the
-     *     knob or lets that angle follow
+     *     knob
      */
     public Swept of(Performance performance) {
         if (!(from.si() < to.si())) {

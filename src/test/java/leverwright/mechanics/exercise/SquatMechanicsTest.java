@@ -231,6 +231,22 @@ class SquatMechanicsTest {
     }
 
     @Test
+    void ankleBentBeyondWhatManyReachIsSaid() {
+        BackSquat squat = backSquat().barbell(kg(60)).thighs(LEVEL);
+        assertTrue(
+                squat.shankLean(deg(48)).by(OLE).posture().notes().stream().anyMatch(note -> note.contains("ankle")));
+        HeldPosture wedge =
+                squat.shankLean(deg(48)).with(Knobs.HEEL_HEIGHT, cm(5)).by(OLE).posture();
+        assertTrue(
+                wedge.notes().stream().noneMatch(note -> note.contains("ankle")),
+                wedge.notes().toString());
+        assertEquals(
+                48 - wedge.lean(Segment.FOOT).value().degrees(),
+                wedge.flexion(Joint.ANKLE).value().degrees(),
+                1e-9);
+    }
+
+    @Test
     void shankThighAndKneeCannotAllBeSet() {
         BackSquat squat = backSquat().thighs(LEVEL).shankLean(deg(30)).kneeFlexion(deg(100));
         assertThrows(IllegalArgumentException.class, () -> squat.by(OLE).posture());
