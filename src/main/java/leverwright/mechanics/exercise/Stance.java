@@ -24,6 +24,8 @@ final class Stance {
     private static final int STEPS = 12;
 
     private static final double ACCURACY = 1e-14;
+    /** Part of the imbalance at the ends up to which the straight line's root leaves rounding only. */
+    private static final double STRAIGHT = 1e-14;
 
     private final Layout layout;
     private final Settings settings;
@@ -161,10 +163,7 @@ final class Stance {
             return layout.massMomentAbout(pressureX) + load * (loadX - pressureX);
         };
         Bracket bracket = Bracket.within(imbalance, from, to);
-        double unknown = bracket.crosses()
-                ? RootFinder.between("balanced posture", "", imbalance, bracket.from(), bracket.to(), ACCURACY)
-                        .at()
-                : bracket.nearest();
+        double unknown = bracket.crosses() ? root(imbalance, bracket) : bracket.nearest();
         double lean = bySine ? Trigonometry.arcSine(unknown) : unknown;
         layout.lean(segment, lean);
         layout.origin(segment, bracket.crosses() ? BY_BALANCE : AT_THE_END);
@@ -175,6 +174,18 @@ final class Stance {
         layout.found(new Layout.Found(segment, bracket.crosses()));
         layout.placeLegsAndTrunk(heelHeight);
         return upper.place(layout);
+    }
+
+    /** The root: of the straight line through the bracket's ends where the balance is one, else sought by the library. */
+    private static double root(DoubleUnaryOperator imbalance, Bracket bracket) {
+        double low = bracket.low();
+        double high = bracket.high();
+        double straight = low == high ? bracket.from() : (bracket.from() * high - bracket.to() * low) / (high - low);
+        if (Math.abs(imbalance.applyAsDouble(straight)) <= STRAIGHT * (Math.abs(low) + Math.abs(high))) {
+            return straight;
+        }
+        return RootFinder.between("balanced posture", "", imbalance, bracket.from(), bracket.to(), ACCURACY)
+                .at();
     }
 
     private double pose(Segment segment, double unknown, boolean bySine) {
@@ -197,24 +208,27 @@ final class Stance {
     /**
      * Where a function changes its sign, looked up at the ends of a range and, if they agree, between.
      *
-     * @param crosses whether it does
+     * @param low value at the lower end
+     * @param high value at the upper end
+     * @param crosses whether the signs differ
      * @param nearest the end at which it is nearest to zero
      */
-    private record Bracket(double from, double to, boolean crosses, double nearest) {
+    private record Bracket(double from, double to, double low, double high, boolean crosses, double nearest) {
         static Bracket within(DoubleUnaryOperator function, double least, double most) {
             double low = function.applyAsDouble(least);
             double high = function.applyAsDouble(most);
             double nearest = Math.abs(low) <= Math.abs(high) ? least : most;
             if (low * high <= 0) {
-                return new Bracket(least, most, true, nearest);
+                return new Bracket(least, most, low, high, true, nearest);
             }
             for (int k = 1; k < STEPS; k++) {
                 double to = least + k * (most - least) / STEPS;
-                if (low * function.applyAsDouble(to) <= 0) {
-                    return new Bracket(least, to, true, nearest);
+                double there = function.applyAsDouble(to);
+                if (low * there <= 0) {
+                    return new Bracket(least, to, low, there, true, nearest);
                 }
             }
-            return new Bracket(least, most, false, nearest);
+            return new Bracket(least, most, low, high, false, nearest);
         }
     }
 }
