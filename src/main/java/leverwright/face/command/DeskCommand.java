@@ -45,8 +45,7 @@ final class DeskCommand implements Callable<Integer> {
         Workbook workbook = options.applyTo(WorkbookFiles.onDisk().read(file).workbook());
         out.println("This version of Leverwright has no window yet; here is the workbook in the terminal.");
         out.println();
-        WorkbookRecord record =
-                RunCommand.printed(workbook, options, out, spec.commandLine().getErr());
+        WorkbookRecord record = RunCommand.printed(workbook, options, false, spec.commandLine());
         RunCommand.requireDials(record, options);
         if (target != null) {
             PublishCommand.write(workbook, record, target);

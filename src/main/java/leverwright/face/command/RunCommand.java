@@ -18,6 +18,7 @@ import leverwright.workbook.document.WorkbookFiles;
 import leverwright.workbook.document.WorkbookRecord;
 import leverwright.workbook.session.CellOutcome;
 import leverwright.workbook.session.CleanRun;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,6 +40,9 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--record", description = "keep the results in the file, sealed")
     private boolean keep;
 
+    @Option(names = "--working", description = "print the hand calculation of every number")
+    private boolean working;
+
     @Mixin
     private WorkbookOptions options = new WorkbookOptions();
 
@@ -51,8 +55,7 @@ final class RunCommand implements Callable<Integer> {
         OpenedWorkbook opened = files.read(file);
         Workbook workbook = options.applyTo(opened.workbook());
         PrintWriter out = spec.commandLine().getOut();
-        WorkbookRecord record =
-                printed(workbook, options, out, spec.commandLine().getErr());
+        WorkbookRecord record = printed(workbook, options, working, spec.commandLine());
         requireDials(record, options);
         if (keep) {
             files.save(file, Seal.seal(workbook.withRecord(record)), opened.stamp());
@@ -62,9 +65,11 @@ final class RunCommand implements Callable<Integer> {
     }
 
     /** Computes a workbook and prints its notes and results as they come. */
-    static WorkbookRecord printed(Workbook workbook, WorkbookOptions options, PrintWriter out, PrintWriter err) {
-        Printer printer = new Printer(workbook, out);
-        WorkbookRecord record = new Computation(workbook, options.isTrusted(), err).run(printer::cell);
+    static WorkbookRecord printed(
+            Workbook workbook, WorkbookOptions options, boolean everyWorking, CommandLine command) {
+        TextReport report = new TextReport(TextReport.WIDTH, false, false, everyWorking);
+        Printer printer = new Printer(workbook, report, command.getOut());
+        WorkbookRecord record = new Computation(workbook, options.isTrusted(), command.getErr()).run(printer::cell);
         printer.finish();
         return record;
     }
@@ -88,11 +93,12 @@ final class RunCommand implements Callable<Integer> {
     /** Prints notes and cells in the order of the sheet. */
     private static final class Printer {
         private final PrintWriter out;
-        private final TextReport report = TextReport.standard();
+        private final TextReport report;
         private final Iterator<Cell> sheet;
 
-        Printer(Workbook workbook, PrintWriter out) {
+        Printer(Workbook workbook, TextReport report, PrintWriter out) {
             this.out = out;
+            this.report = report;
             this.sheet = workbook.sheet().iterator();
             out.print(report.heading(workbook.title(), workbook.author(), workbook.about()));
             out.println();

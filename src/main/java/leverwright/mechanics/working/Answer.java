@@ -124,7 +124,7 @@ public record Answer<M extends Measure<M>>(
         }
         Step step = Step.of("q", pair.a().dividedBy(pair.b()), quotient, "");
         return derived(
-                label + " over " + other.label,
+                label + " over " + (label.equals(other.label) ? "another" : other.label),
                 quotient,
                 Ratio.of(lowest),
                 Ratio.of(highest),

@@ -2,7 +2,11 @@ package leverwright.run.cell;
 
 import java.util.ArrayList;
 import java.util.List;
+import leverwright.mechanics.exercise.Exercise;
+import leverwright.mechanics.exercise.Knob;
+import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.Answer;
@@ -46,6 +50,19 @@ public final class ClaimWord implements ResultBuilder {
      */
     public ClaimWord source(String where) {
         source = where;
+        return this;
+    }
+
+    /** Keeps the settings of the exercise that the claim speaks of: exercise, lifter, and every knob that somebody set. */
+    ClaimWord at(Performance performance) {
+        settings.add(performance.toString());
+        Exercise<?> exercise = performance.exercise();
+        for (Knob<?> knob : exercise.knobs()) {
+            if (exercise.isSet(knob)) {
+                Measure<?> value = exercise.get(knob);
+                settings.add(knob.name() + " " + MeasureText.exact(value, knob.unit()));
+            }
+        }
         return this;
     }
 

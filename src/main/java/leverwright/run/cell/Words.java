@@ -6,6 +6,8 @@ import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.LeverView;
 import leverwright.mechanics.exercise.MomentTable;
+import leverwright.mechanics.exercise.Performance;
+import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
@@ -180,6 +182,22 @@ public final class Words {
         ClaimWord claim = new ClaimWord(sentence, answer, test);
         show(claim::result);
         return claim;
+    }
+
+    /**
+     * Checks a sentence about a lifter's exercise and prints the settings that the claim was computed at: {@code claim("The
+     * hip carries 120 N·m a side", hinge.torsoLean(deg(45)).by(ines), moment(HIP),
+     * equalTo(newtonMetres(120)).within(percent(1)))}.
+     *
+     * @param sentence what is claimed, in words
+     * @param performance the exercise done by a lifter
+     * @param reading what is read off the posture
+     * @param test what the sentence asks of it
+     * @param <M> the kind of value
+     */
+    public static <M extends Measure<M>> ClaimWord claim(
+            String sentence, Performance performance, Reading<M> reading, ClaimTest<M> test) {
+        return claim(sentence, performance.posture().read(reading), test).at(performance);
     }
 
     /**
