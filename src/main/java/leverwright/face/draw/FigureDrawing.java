@@ -24,7 +24,7 @@ public final class FigureDrawing {
     public static final int PAGE_WIDTH = 460;
 
     private static final double WORDS = 12.5;
-    private static final double FAR = 20;
+    private static final double FAR = 18;
 
     private final FigureView view;
     private final Placer placer;
@@ -34,7 +34,25 @@ public final class FigureDrawing {
     private final List<Wanted> wanted = new ArrayList<>();
 
     /** Words to be placed once all lines are known. */
-    private record Wanted(String text, Mark.Type type, double x, double y, double gap, int first) {}
+    private record Wanted(String text, Mark.Type type, Line2D about, double gap, int first) {
+        double x() {
+            return (about.getX1() + about.getX2()) / 2;
+        }
+
+        double y() {
+            return (about.getY1() + about.getY2()) / 2;
+        }
+
+        /** The point of what the words speak of that is nearest to another point. */
+        Point2D nearest(double toX, double toY) {
+            double dx = about.getX2() - about.getX1();
+            double dy = about.getY2() - about.getY1();
+            double square = dx * dx + dy * dy;
+            double along = square == 0 ? 0 : ((toX - about.getX1()) * dx + (toY - about.getY1()) * dy) / square;
+            double share = Math.max(0, Math.min(1, along));
+            return new Point2D.Double(about.getX1() + share * dx, about.getY1() + share * dy);
+        }
+    }
 
     private FigureDrawing(Sketch sketch, int width) {
         view = new FigureView(sketch, width);
@@ -73,10 +91,11 @@ public final class FigureDrawing {
         Mark.Words words =
                 placer.place(wanted.text(), wanted.type(), wanted.x(), wanted.y(), wanted.gap(), wanted.first());
         Rectangle2D box = Placer.box(words);
-        double x = Math.max(box.getMinX(), Math.min(wanted.x(), box.getMaxX()));
-        double y = Math.max(box.getMinY(), Math.min(wanted.y(), box.getMaxY()));
-        if (Point2D.distance(wanted.x(), wanted.y(), x, y) > FAR) {
-            Line2D leader = new Line2D.Double(wanted.x(), wanted.y(), x, y);
+        Point2D from = wanted.nearest(box.getCenterX(), box.getCenterY());
+        double x = Math.max(box.getMinX(), Math.min(from.getX(), box.getMaxX()));
+        double y = Math.max(box.getMinY(), Math.min(from.getY(), box.getMaxY()));
+        if (from.distance(x, y) > FAR) {
+            Line2D leader = new Line2D.Double(from.getX(), from.getY(), x, y);
             marks.add(new Mark.Stroke(leader, Mark.Pen.solid(wanted.type().ink(), 0.8)));
         }
         marks.add(words);
@@ -190,9 +209,7 @@ public final class FigureDrawing {
             corner.lineTo(line.getX2() - alongY, line.getY2() + alongX);
             stroke(front, corner, Mark.Pen.solid(Ink.ACCENT, 1.2), 2);
         }
-        double middleX = (line.getX1() + line.getX2()) / 2;
-        double middleY = (line.getY1() + line.getY2()) / 2;
-        want(arm.label(), Ink.ACCENT, true, middleX, middleY, 9, 6);
+        want(arm.label(), Ink.ACCENT, true, line, 9, 6);
     }
 
     private void drawAngle(Sketch.AngleArc arc) {
@@ -254,8 +271,12 @@ public final class FigureDrawing {
     }
 
     private void want(String text, Ink ink, boolean bold, double x, double y, double gap, int first) {
+        want(text, ink, bold, new Line2D.Double(x, y, x, y), gap, first);
+    }
+
+    private void want(String text, Ink ink, boolean bold, Line2D about, double gap, int first) {
         if (!text.isBlank()) {
-            wanted.add(new Wanted(text, new Mark.Type(ink, WORDS, bold, true), x, y, gap, first));
+            wanted.add(new Wanted(text, new Mark.Type(ink, WORDS, bold, true), about, gap, first));
         }
     }
 

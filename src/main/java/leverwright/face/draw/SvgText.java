@@ -17,6 +17,9 @@ public final class SvgText {
     /** The fonts that words of a drawing may take, in this order. */
     public static final String SANS = "system-ui,\"Segoe UI\",Roboto,\"Noto Sans\",\"DejaVu Sans\",Arial,sans-serif";
 
+    /** How many numbers belong to a path's move, line, quadratic curve, cubic curve and end. */
+    private static final int[] NUMBERS = {2, 2, 4, 6, 0};
+
     private SvgText() {}
 
     /**
@@ -143,25 +146,32 @@ public final class SvgText {
         return "<path" + attributes + " d=\"" + path(shape) + "\"/>";
     }
 
+    /** A shape as path data; steps too short to show are left out, so that many points stay small. */
     private static String path(Shape shape) {
         StringBuilder text = new StringBuilder();
         double[] at = new double[6];
         char last = ' ';
+        String place = "";
         for (PathIterator way = shape.getPathIterator(null); !way.isDone(); way.next()) {
             int kind = way.currentSegment(at);
             char letter = "MLQCZ".charAt(kind);
-            if (letter != last || letter == 'M') {
-                text.append(letter);
-            } else {
-                text.append(' ');
-            }
-            last = letter;
-            int numbers = new int[] {2, 2, 4, 6, 0}[kind];
-            for (int i = 0; i < numbers; i++) {
-                text.append(i == 0 ? "" : " ").append(decimal(at[i]));
+            String numbers = numbers(at, NUMBERS[kind]);
+            boolean repeats = letter == 'L' && last == 'L' && numbers.equals(place);
+            if (!repeats) {
+                text.append(letter != last || letter == 'M' ? letter : ' ').append(numbers);
+                last = letter;
+                place = numbers;
             }
         }
         return text.toString();
+    }
+
+    private static String numbers(double[] at, int count) {
+        StringJoiner numbers = new StringJoiner(" ");
+        for (int i = 0; i < count; i++) {
+            numbers.add(decimal(at[i]));
+        }
+        return numbers.toString();
     }
 
     /** A share from 0 to 1 with two decimals. */

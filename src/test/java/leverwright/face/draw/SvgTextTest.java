@@ -57,6 +57,12 @@ class SvgTextTest {
     }
 
     @Test
+    void aHundredTimesThePointsStaySmall() {
+        String svg = SvgText.file(ChartDrawing.of(SampleResults.curves(20_000, true)), CAUTION);
+        assertTrue(svg.length() <= 300_000, "bytes: " + svg.length());
+    }
+
+    @Test
     void drawingsAreWellFormedAndHoldNothingThatActs() {
         for (String svg : List.of(
                 SvgText.file(ChartDrawing.of(SampleResults.curves(200, true)), CAUTION),
