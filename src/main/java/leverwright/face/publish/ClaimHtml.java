@@ -24,7 +24,7 @@ final class ClaimHtml {
                     + ResultHtml.value(claim.computed(), claim.sides().words(), claim.working()) + "</p>\n");
         }
         String asked = claim.test().isBlank() ? "" : "Asked: " + claim.test() + "; ";
-        html.append("<p class=\"reason\">" + Markup.text(asked + claim.reason()) + "</p>\n");
+        html.append("<p class=\"reason\">" + Markup.text(capital(asked + claim.reason())) + "</p>\n");
         if (claim.forReader()) {
             html.append("<p class=\"mark\">For the reader: change the line until the claim holds.</p>\n");
         }
@@ -39,7 +39,7 @@ final class ClaimHtml {
                     + "</p>\n");
         }
         if (claim.working() != null) {
-            html.append(ResultHtml.working(claim.working(), "By hand", false));
+            html.append("<div class=\"aside\">" + ResultHtml.working(claim.working(), "By hand", false) + "</div>\n");
         }
         return html.toString();
     }
@@ -54,5 +54,9 @@ final class ClaimHtml {
         };
         return "<svg class=\"sign\" viewBox=\"0 0 22 22\" width=\"22\" height=\"22\" aria-hidden=\"true\">" + inside
                 + "</svg>";
+    }
+
+    private static String capital(String sentence) {
+        return sentence.isEmpty() ? "" : Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
     }
 }
