@@ -225,4 +225,25 @@ class HingeMechanicsTest {
                 .moment(HIP);
         assertEquals(low, moment.low().si(), 1e-9);
     }
+
+    /** Frozen on 25 November 2026; the same on JDK 17 and 25, interpreted and compiled. A change needs a reason. */
+    @Test
+    void bitsStayAsTheyWere() {
+        HeldPosture ahead = HINGE.by(INES).posture();
+        HeldPosture beside = romanianDeadlift()
+                .barbell(kg(50))
+                .torsoLean(deg(45))
+                .barClearance(cm(1))
+                .by(INES)
+                .posture();
+        assertEquals(
+                "0x1.d5abcf2389ea3p6",
+                Double.toHexString(ahead.moment(HIP).value().si()));
+        assertEquals(
+                "0x1.5a7aac38b4943p7",
+                Double.toHexString(ahead.moment(LOW_BACK).value().si()));
+        assertEquals(
+                "0x1.b972b74d3de8fp6",
+                Double.toHexString(beside.moment(HIP).value().si()));
+    }
 }
