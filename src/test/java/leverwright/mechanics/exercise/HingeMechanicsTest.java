@@ -237,7 +237,7 @@ class HingeMechanicsTest {
                 .by(INES)
                 .posture();
         assertEquals(
-                "0x1.d5abcf2389ea3p6",
+                "0x1.d5abcf2389ea4p6",
                 Double.toHexString(ahead.moment(HIP).value().si()));
         assertEquals(
                 "0x1.5a7aac38b4943p7",
