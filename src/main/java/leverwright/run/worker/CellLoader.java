@@ -56,11 +56,13 @@ final class CellLoader extends ClassLoader {
         return other.loadClass(name, false);
     }
 
+    /** Beside what a cell may name, what the gate weaves in and what Java itself needs to call a cell. */
     private boolean isAllowed(String name) {
         return allowed == null
                 || allowed.allowsClass(name)
                 || name.startsWith("leverwright/run/gate/woven/")
                 || name.startsWith("leverwright/mechanics/numeric/")
+                || name.startsWith("jdk/internal/reflect/")
                 || name.startsWith("java/lang/invoke/")
                 || name.startsWith("java/lang/runtime/");
     }

@@ -134,6 +134,21 @@ class SessionTest {
         assertTrue(Outcomes.same(first.outcome("b"), back.outcome("b")));
     }
 
+    /** Java calls a method that it has called often in another way, which needs classes that no cell may name. */
+    @Test
+    void dialMayBeTurnedManyTimes() {
+        run(
+                "record P(double a) {}\nvar lean = dial(\"Lean\", kg(3)).from(kg(0)).to(kg(99)).si();\nnew P(lean) + \"\"",
+                "lean * 2");
+        for (int i = 0; i < 60; i++) {
+            RunReport report = session.setDial("Lean", i + " kg");
+            assertEquals(RunReport.Way.SHORT, report.way());
+            assertEquals("P[a=" + i + ".0]", text(report, "a"));
+            assertEquals(2.0 * i + "", text(report, "b"));
+        }
+        session.presetDial("Lean", null);
+    }
+
     @Test
     void editComputesTheCellAndItsReaders() {
         run("var a = 1;", "var b = a + 1;", "b * 10", "5");
