@@ -3,12 +3,18 @@ package leverwright.face.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Iterator;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import leverwright.face.publish.TextReport;
+import leverwright.run.result.CellState;
 import leverwright.run.result.DialDeclared;
+import leverwright.run.result.Result;
 import leverwright.workbook.document.Cell;
+import leverwright.workbook.document.CellRecord;
 import leverwright.workbook.document.NoteCell;
 import leverwright.workbook.document.OpenedWorkbook;
 import leverwright.workbook.document.ScriptCell;
@@ -69,8 +75,8 @@ final class RunCommand implements Callable<Integer> {
             Workbook workbook, WorkbookOptions options, boolean everyWorking, CommandLine command) {
         TextReport report = new TextReport(TextReport.WIDTH, false, false, everyWorking);
         Printer printer = new Printer(workbook, report, command.getOut());
-        WorkbookRecord record = new Computation(workbook, options.isTrusted(), command.getErr()).run(printer::cell);
-        printer.finish();
+        WorkbookRecord record = new Computation(workbook, options.isTrusted(), command.getErr()).run(printer::arrived);
+        printer.finish(record);
         return record;
     }
 
@@ -90,51 +96,65 @@ final class RunCommand implements Callable<Integer> {
         }
     }
 
-    /** Prints notes and cells in the order of the sheet. */
+    /** Prints notes and cells in the order of the sheet, each cell as soon as all above it are known. */
     private static final class Printer {
         private final PrintWriter out;
         private final TextReport report;
-        private final Iterator<Cell> sheet;
+        private final Deque<Cell> sheet;
+        private final Map<String, CellOutcome> arrived = new HashMap<>();
 
         Printer(Workbook workbook, TextReport report, PrintWriter out) {
             this.out = out;
             this.report = report;
-            this.sheet = workbook.sheet().iterator();
+            this.sheet = new ArrayDeque<>(workbook.sheet());
             out.print(report.heading(workbook.title(), workbook.author(), workbook.about()));
             out.println();
             out.print(report.caution());
         }
 
-        void cell(ScriptCell cell, CellOutcome outcome) {
-            while (sheet.hasNext()) {
-                Cell next = sheet.next();
-                if (next instanceof NoteCell note) {
-                    note(note);
+        void arrived(ScriptCell cell, CellOutcome outcome) {
+            arrived.put(cell.id(), outcome);
+            while (!sheet.isEmpty() && isKnown(sheet.peek())) {
+                Cell next = sheet.remove();
+                CellOutcome known = arrived.get(next.id());
+                if (next instanceof ScriptCell script && known != null) {
+                    print(script, known.state(), CleanRun.problem(known), CleanRun.shown(known), known.dials());
                 } else {
-                    break;
+                    note(next);
                 }
             }
-            out.println();
-            out.print(report.cell(
-                    Computation.title(cell), outcome.state(), CleanRun.problem(outcome), CleanRun.shown(outcome)));
-            out.print(report.dials(outcome.dials()));
             out.flush();
         }
 
-        private void note(NoteCell note) {
-            out.println();
-            out.print(report.note(note.text()));
+        private boolean isKnown(Cell cell) {
+            return cell instanceof NoteCell || arrived.containsKey(cell.id());
         }
 
-        void finish() {
-            while (sheet.hasNext()) {
-                if (sheet.next() instanceof NoteCell note) {
-                    note(note);
+        /** Prints what has not come while the workbook ran: cells that did not compile or were refused, and all below. */
+        void finish(WorkbookRecord record) {
+            for (Cell cell : sheet) {
+                CellRecord known = record.cells().get(cell.id());
+                if (cell instanceof ScriptCell script && known != null) {
+                    print(script, known.state(), known.problem(), known.results(), known.dials());
+                } else {
+                    note(cell);
                 }
             }
             out.println();
             out.print(report.caution());
             out.flush();
+        }
+
+        private void note(Cell cell) {
+            out.println();
+            out.print(report.note(cell.text()));
+        }
+
+        private void print(
+                ScriptCell cell, CellState state, String problem, List<Result> results, List<DialDeclared> dials) {
+            out.println();
+            out.print(report.cell(Computation.title(cell), state, problem, results));
+            out.print(report.dials(dials));
         }
     }
 }

@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Collections;
+import java.util.Set;
 
 /** The file system of this computer. */
 public final class DiskStorage implements Storage {
@@ -53,7 +56,7 @@ public final class DiskStorage implements Storage {
 
     @Override
     public OutputStream create(Path path, Path pattern) throws IOException {
-        if (Files.exists(pattern) && !Files.isWritable(pattern)) {
+        if (Files.exists(pattern) && isProtected(pattern)) {
             throw new IOException("the file is write-protected; save under another name or lift the protection");
         }
         OutputStream stream = Files.newOutputStream(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
@@ -65,6 +68,19 @@ public final class DiskStorage implements Storage {
             Files.deleteIfExists(path);
             throw failure;
         }
+    }
+
+    /** Tells whether nobody may write a file; a superuser could, and is still kept from it. */
+    private static boolean isProtected(Path file) throws IOException {
+        PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+        boolean noneMayWrite = view != null
+                && Collections.disjoint(
+                        view.readAttributes().permissions(),
+                        Set.of(
+                                PosixFilePermission.OWNER_WRITE,
+                                PosixFilePermission.GROUP_WRITE,
+                                PosixFilePermission.OTHERS_WRITE));
+        return noneMayWrite || !Files.isWritable(file);
     }
 
     private static void takeOverPermissions(Path pattern, Path path) throws IOException {
