@@ -90,7 +90,7 @@ public final class Session implements AutoCloseable {
             presetDial(dial, setting);
             Set<String> concerned = sheet.withReaders(dialCells.getOrDefault(dial, Set.of()));
             concerned.forEach(engine::pardon);
-            return compute(concerned, Message.Mode.SHORT);
+            return compute(concerned, Message.Mode.SHORT, true);
         }
     }
 
@@ -129,6 +129,7 @@ public final class Session implements AutoCloseable {
                 scripts.add(script.id().equals(id) ? new CellScript(id, text) : script);
             }
             Set<String> before = sheet.withReaders(Set.of(id));
+            boolean oldLeftNothing = sheet.isSafeAlone(before);
             Set<String> changed = new LinkedHashSet<>(Set.of(id));
             sheet.take(scripts, (cell, isNew) -> {
                 if (isNew) {
@@ -139,13 +140,17 @@ public final class Session implements AutoCloseable {
             changed.addAll(before);
             Set<String> concerned = sheet.withReaders(changed);
             concerned.forEach(engine::pardon);
-            return compute(concerned, Message.Mode.PATCH);
+            return compute(concerned, Message.Mode.PATCH, oldLeftNothing);
         }
     }
 
-    /** Computes some cells the short way where that is safe, and all of them otherwise. */
-    private RunReport compute(Set<String> concerned, Message.Mode mode) {
-        boolean safe = !ruleFollowed || sheet.isSafeAlone(concerned);
+    /**
+     * Computes some cells the short way where that is safe, and all of them otherwise.
+     *
+     * @param oldLeftNothing whether what the cells said before an edit left no trace in the state of others
+     */
+    private RunReport compute(Set<String> concerned, Message.Mode mode, boolean oldLeftNothing) {
+        boolean safe = !ruleFollowed || (oldLeftNothing && sheet.isSafeAlone(concerned));
         if (safe && !engine.isReplayDue()) {
             concerned.forEach(engine.outcomes()::remove);
             engine.runOnly(mode, concerned);

@@ -16,6 +16,7 @@ import leverwright.mechanics.posture.Placement;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -24,12 +25,23 @@ import org.junit.jupiter.api.Test;
  */
 class FreeBodyEquationsTest {
     private static final int CASES = 400;
+    private static final int MANY_CASES = 40_000;
 
     @Test
     void agreesWithOneLinearSystemOfAllFreeBodies() {
+        agreesWithOneLinearSystem(CASES);
+    }
+
+    @Test
+    @Tag("soak")
+    void agreesWithTheLinearSystemsOfManyLinkages() {
+        agreesWithOneLinearSystem(MANY_CASES);
+    }
+
+    private static void agreesWithOneLinearSystem(int cases) {
         int trees = 0;
         int moving = 0;
-        for (long seed = 1; seed <= CASES; seed++) {
+        for (long seed = 1; seed <= cases; seed++) {
             RandomCase drawn = RandomCase.of(seed);
             LinkageSolver solver = drawn.solver();
             double[] unknowns = new System(drawn).solve();

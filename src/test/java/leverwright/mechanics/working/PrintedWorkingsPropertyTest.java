@@ -18,6 +18,7 @@ import leverwright.mechanics.measure.Dimension;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Unit;
 import org.hipparchus.dfp.Dfp;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.Test;
 class PrintedWorkingsPropertyTest {
     private static final long SEED = 20261125L;
     private static final int WORKINGS = 2500;
+    private static final int MANY_WORKINGS = 200_000;
     private static final Pattern LINE = Pattern.compile("(?:check: )?(\\S+) = (.+) = (.+) = (−?)([\\d.]+)(°?)(?: .*)?");
 
     private final Random random = new Random(SEED);
@@ -35,15 +37,25 @@ class PrintedWorkingsPropertyTest {
 
     @Test
     void everyPrintedLineEvaluatesToItsPrintedValue() {
+        everyPrintedLineEvaluates(WORKINGS);
+    }
+
+    @Test
+    @Tag("soak")
+    void everyPrintedLineOfManyWorkingsEvaluatesToItsPrintedValue() {
+        everyPrintedLineEvaluates(MANY_WORKINGS);
+    }
+
+    private void everyPrintedLineEvaluates(int workings) {
         int lines = 0;
-        for (int i = 0; i < WORKINGS; i++) {
+        for (int i = 0; i < workings; i++) {
             for (String line : printedSteps(randomWorking())) {
                 Matcher parts = parts(line);
                 assertTrue(gives(PrintedLineParser.evaluate(parts.group(3)), parts), () -> message(line));
                 lines++;
             }
         }
-        assertTrue(lines >= 2 * WORKINGS, "lines seen: " + lines);
+        assertTrue(lines >= 2 * workings, "lines seen: " + lines);
     }
 
     /** The random workings reach what the rules of printing are about; without that the tests here would say little. */

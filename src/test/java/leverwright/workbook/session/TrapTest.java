@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -20,15 +21,26 @@ class TrapTest {
 
     private static final long SEED = 17;
     private static final int WORKBOOKS = 12;
+    private static final int MANY_WORKBOOKS = 300;
     private static final int TURNS = 4;
     private static final int WORKBOOKS_WITHOUT_RULE = 100;
 
     @Test
     void liveBitsAreThoseOfACleanRun() {
+        liveBitsAreThoseOfACleanRun(WORKBOOKS);
+    }
+
+    @Test
+    @Tag("soak")
+    void liveBitsOfManyWorkbooksAreThoseOfACleanRun() {
+        liveBitsAreThoseOfACleanRun(MANY_WORKBOOKS);
+    }
+
+    private static void liveBitsAreThoseOfACleanRun(int workbooks) {
         Set<RunReport.Way> ways = EnumSet.noneOf(RunReport.Way.class);
         try (Session live = Session.open(SessionOptions.standard());
                 Session clean = Session.open(SessionOptions.standard())) {
-            for (int i = 0; i < WORKBOOKS; i++) {
+            for (int i = 0; i < workbooks; i++) {
                 String difference = firstDifference(live, clean, new TrapWorkbook(SEED + i), ways);
                 assertEquals("", difference, "workbook of seed " + (SEED + i));
             }
