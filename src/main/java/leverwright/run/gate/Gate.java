@@ -13,8 +13,8 @@ import org.objectweb.asm.ClassWriter;
  */
 public final class Gate {
 
-    /** The package, with slashes, that every class of a cell lives in. */
-    public static final String CELLS = "cells/";
+    /** The package, with slashes, that every class of a cell lives in: the one in which JShell compiles. */
+    public static final String CELLS = "REPL/";
 
     private final AllowList allowed;
     private final boolean trusted;

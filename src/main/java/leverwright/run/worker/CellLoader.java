@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class CellLoader extends ClassLoader {
 
-    private static final String CELLS = "cells.";
+    private static final String CELLS = "REPL.";
 
     private final Map<String, byte[]> bytes;
     private final Map<String, CellLoader> register;

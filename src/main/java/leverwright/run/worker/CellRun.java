@@ -31,6 +31,7 @@ final class CellRun {
     private final FrameOutput out;
     private final CellPrinter printer;
     private final ValueToResult values = ValueToResult.standard();
+    private boolean announced;
     private final Map<String, Ending> endings = new LinkedHashMap<>();
     private final Map<String, String> dialOwners = new LinkedHashMap<>();
     private final Map<String, String> cellsByClass = new LinkedHashMap<>();
@@ -63,9 +64,12 @@ final class CellRun {
         }
     }
 
-    /** Tells that a cell is about to run. */
+    /** Tells that a cell is about to run; once a stop is asked for, none is. */
     void announce(Message.Step step) throws IOException {
-        out.write(new Message.CellStarted(run, step.cell()));
+        announced = !StopCheck.isAsked();
+        if (announced) {
+            out.write(new Message.CellStarted(run, step.cell()));
+        }
     }
 
     /** Runs one cell. */
@@ -78,7 +82,7 @@ final class CellRun {
             return;
         }
         if (StopCheck.isAsked()) {
-            end(cell, Ending.STOPPED, "stopped before it ran", List.of(), start, false);
+            end(cell, Ending.STOPPED, announced ? "stopped" : "stopped before it ran", List.of(), start, false);
             return;
         }
         printer.begin();

@@ -70,7 +70,7 @@ final class FailureWords {
     private static String message(Throwable thrown) {
         try {
             String message = thrown.getMessage();
-            return message == null ? "" : message.replaceAll("cells\\.Cell_\\w+[.$]", "");
+            return message == null ? "" : message.replaceAll("REPL\\.Cell_\\w+[.$]", "");
         } catch (Throwable inner) {
             return "";
         }

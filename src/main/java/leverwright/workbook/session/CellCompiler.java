@@ -19,6 +19,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.lang.model.element.Element;
 import javax.lang.model.element.TypeElement;
@@ -27,6 +28,7 @@ import javax.lang.model.type.TypeMirror;
 import javax.lang.model.util.ElementFilter;
 import javax.tools.Diagnostic;
 import javax.tools.JavaFileObject;
+import jdk.jshell.Diag;
 import leverwright.run.gate.Gate;
 import leverwright.run.gate.GateResult;
 import leverwright.run.gate.Refusal;
@@ -44,11 +46,21 @@ final class CellCompiler {
             @Nullable CompiledCell compiled, @Nullable CellOutcome failed) {}
 
     private final Compilers compilers;
+    private final Supplier<Shell> shell;
     private final Gate gate;
     private final ImmutableTypes immutableTypes = new ImmutableTypes();
+    private long versions;
 
-    CellCompiler(Compilers compilers, Gate gate) {
+    /**
+     * Makes a compiler of cells.
+     *
+     * @param compilers the compiler's own API, which finds names, types and faults
+     * @param shell gives JShell, which makes the classes; asked when it is needed first
+     * @param gate checks and rewrites the classes
+     */
+    CellCompiler(Compilers compilers, Supplier<Shell> shell, Gate gate) {
         this.compilers = compilers;
+        this.shell = shell;
         this.gate = gate;
     }
 
@@ -74,8 +86,10 @@ final class CellCompiler {
      * @param cell the cell
      * @param imports the imports that hold for it: the standard ones, those of cells above, and one for each name that
      *     it reads from above
+     * @param own those of the imports that cells wrote
+     * @param above the classes of the cells that it reads from, in order of the sheet
      */
-    Outcome compile(ParsedCell cell, List<String> imports) {
+    Outcome compile(ParsedCell cell, List<String> imports, Set<String> own, List<String> above) {
         for (Map.Entry<String, Integer> early : cell.names().tooEarly().entrySet()) {
             int start = early.getValue();
             String words = early.getKey() + " is used before the line that gives it a value; move that line up";
@@ -101,7 +115,17 @@ final class CellCompiler {
         cell.names().variables().stream()
                 .filter(variable -> variable.type() != null)
                 .forEach(variable -> types.put(variable, String.valueOf(variable.type())));
-        return generate(cell, new Pass(CellSources.toCompile(cell, imports, types, hasValue)), types);
+        Pass pass = new Pass(CellSources.toCompile(cell, imports, types, hasValue));
+        Analysed analysed = analyse(cell, pass);
+        ParsedCell.Problem problem = analysed.problem;
+        if (problem != null) {
+            return failed(cell, problem.message(), problem.span());
+        }
+        Map<String, String> wraps = new LinkedHashMap<>();
+        versions++;
+        wraps.put("Version" + versions, "Object");
+        above.forEach(each -> wraps.put("Above" + wraps.size(), each));
+        return load(cell, CellSources.toShell(cell, wraps, types, hasValue), own, wraps, types, analysed.immutable);
     }
 
     private static Outcome failed(ParsedCell cell, String message, Span span) {
@@ -172,9 +196,11 @@ final class CellCompiler {
         }
     }
 
-    private Outcome generate(ParsedCell cell, Pass pass, Map<CellNames.Variable, String> types) {
+    /** What the compiler found in a cell without making classes. */
+    private record Analysed(Set<String> immutable, ParsedCell.@Nullable Problem problem) {}
+
+    private Analysed analyse(ParsedCell cell, Pass pass) {
         JavacTask task = compilers.task(cell.className(), pass.source.text(), pass.diagnostics::add);
-        compilers.files().takeWritten();
         Set<String> immutable = new LinkedHashSet<>();
         try {
             task.parse();
@@ -184,19 +210,29 @@ final class CellCompiler {
                     immutable.addAll(immutable(type));
                 }
             }
-            ParsedCell.Problem problem = pass.problem();
-            if (problem != null) {
-                return failed(cell, problem.message(), problem.span());
-            }
-            task.generate();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        ParsedCell.Problem problem = pass.problem();
-        if (problem != null) {
-            return failed(cell, problem.message(), problem.span());
+        return new Analysed(immutable, pass.problem());
+    }
+
+    /** Lets JShell compile a cell that is known to be sound, and takes the classes of its load pass to the gate. */
+    private Outcome load(
+            ParsedCell cell,
+            GeneratedSource source,
+            Set<String> own,
+            Map<String, String> wraps,
+            Map<CellNames.Variable, String> types,
+            Set<String> immutable) {
+        Shell.Compiled compiled = shell.get().compile(source, cell.simpleName(), wraps, own);
+        Diag refusal = compiled.refusal();
+        if (compiled.classes().isEmpty()) {
+            String words = refusal == null ? "this cell could not be compiled; make it simpler" : Shell.words(refusal);
+            int start = refusal == null ? 0 : source.toScript(refusal.getStartPosition());
+            int end = refusal == null ? 0 : source.endToScript(refusal.getEndPosition());
+            return failed(cell, words, Span.of(cell.script().text(), start, end));
         }
-        return throughGate(cell, pass, types, immutable);
+        return throughGate(cell, compiled.classes(), source, types, immutable);
     }
 
     private Set<String> immutable(TypeElement type) {
@@ -208,9 +244,12 @@ final class CellCompiler {
     }
 
     private Outcome throughGate(
-            ParsedCell cell, Pass pass, Map<CellNames.Variable, String> types, Set<String> immutable) {
-        Map<String, byte[]> raw = compilers.files().takeWritten();
-        GateResult passed = gate.pass(cell.script().id(), raw, pass.source::scriptLine);
+            ParsedCell cell,
+            Map<String, byte[]> raw,
+            GeneratedSource source,
+            Map<CellNames.Variable, String> types,
+            Set<String> immutable) {
+        GateResult passed = gate.pass(cell.script().id(), raw, source::scriptLine);
         if (!passed.refusals().isEmpty()) {
             return new Outcome(null, refused(cell, passed.refusals()));
         }

@@ -1,17 +1,17 @@
 package leverwright.workbook.session;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.net.URI;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import javax.tools.FileObject;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.tools.ForwardingJavaFileManager;
 import javax.tools.JavaFileManager;
 import javax.tools.JavaFileObject;
@@ -20,16 +20,28 @@ import javax.tools.StandardJavaFileManager;
 import javax.tools.StandardLocation;
 
 /** The compiler's files: sources and classes of cells in memory, Java's and the house's classes from the class path. */
-final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager> {
+final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager> implements StandardJavaFileManager {
 
-    private static final String CELLS = "cells";
+    private static final String CELLS = "REPL";
 
-    private final Map<String, byte[]> known = new LinkedHashMap<>();
-    private final Map<String, byte[]> written = new LinkedHashMap<>();
-    private final Map<String, List<JavaFileObject>> listings = new LinkedHashMap<>();
+    private final Map<String, byte[]> known;
+    private final Map<String, List<JavaFileObject>> listings;
 
     CellFiles(StandardJavaFileManager files) {
         super(files);
+        known = Collections.synchronizedMap(new LinkedHashMap<>());
+        listings = new ConcurrentHashMap<>();
+    }
+
+    private CellFiles(StandardJavaFileManager files, CellFiles shared) {
+        super(files);
+        known = shared.known;
+        listings = shared.listings;
+    }
+
+    /** Returns files that know the same classes, for a compiler that runs on another thread. */
+    CellFiles over(StandardJavaFileManager files) {
+        return new CellFiles(files, this);
     }
 
     /** Makes classes of cells visible to the cells that are compiled next, in place of those of the same name. */
@@ -39,14 +51,9 @@ final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager>
 
     /** Hides a cell's classes. */
     void forget(String cellClass) {
-        known.keySet().removeIf(name -> name.equals(cellClass) || name.startsWith(cellClass + "$"));
-    }
-
-    /** Returns and forgets the classes written since the last call. */
-    Map<String, byte[]> takeWritten() {
-        Map<String, byte[]> taken = new LinkedHashMap<>(written);
-        written.clear();
-        return taken;
+        synchronized (known) {
+            known.keySet().removeIf(name -> name.equals(cellClass) || name.startsWith(cellClass + "$"));
+        }
     }
 
     @Override
@@ -56,7 +63,9 @@ final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager>
         if (packageName.equals(CELLS)) {
             List<JavaFileObject> classes = new ArrayList<>();
             if (location == StandardLocation.CLASS_PATH && kinds.contains(JavaFileObject.Kind.CLASS)) {
-                known.forEach((name, bytes) -> classes.add(new KnownClass(name, bytes)));
+                synchronized (known) {
+                    known.forEach((name, bytes) -> classes.add(new KnownClass(name, bytes)));
+                }
             }
             return classes;
         }
@@ -76,19 +85,33 @@ final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager>
     }
 
     @Override
-    public JavaFileObject getJavaFileForOutput(
-            JavaFileManager.Location location, String className, JavaFileObject.Kind kind, FileObject sibling) {
-        return new SimpleJavaFileObject(uri(className, kind), kind) {
-            @Override
-            public OutputStream openOutputStream() {
-                return new ByteArrayOutputStream() {
-                    @Override
-                    public void close() {
-                        written.put(className, toByteArray());
-                    }
-                };
-            }
-        };
+    public Iterable<? extends JavaFileObject> getJavaFileObjectsFromFiles(Iterable<? extends File> files) {
+        return fileManager.getJavaFileObjectsFromFiles(files);
+    }
+
+    @Override
+    public Iterable<? extends JavaFileObject> getJavaFileObjects(File... files) {
+        return fileManager.getJavaFileObjects(files);
+    }
+
+    @Override
+    public Iterable<? extends JavaFileObject> getJavaFileObjectsFromStrings(Iterable<String> names) {
+        return fileManager.getJavaFileObjectsFromStrings(names);
+    }
+
+    @Override
+    public Iterable<? extends JavaFileObject> getJavaFileObjects(String... names) {
+        return fileManager.getJavaFileObjects(names);
+    }
+
+    @Override
+    public void setLocation(JavaFileManager.Location location, Iterable<? extends File> files) throws IOException {
+        fileManager.setLocation(location, files);
+    }
+
+    @Override
+    public Iterable<? extends File> getLocation(JavaFileManager.Location location) {
+        return fileManager.getLocation(location);
     }
 
     private static URI uri(String name, JavaFileObject.Kind kind) {

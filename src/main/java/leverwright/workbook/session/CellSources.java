@@ -1,5 +1,6 @@
 package leverwright.workbook.session;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -7,17 +8,42 @@ import java.util.Map;
 final class CellSources {
 
     /** The class in the source that is only parsed. */
-    static final String PARSED = "cells.Parsed";
+    static final String PARSED = "REPL.Parsed";
 
     /** The variable that stands for the value at the end of a cell while it is only parsed. */
     static final String VALUE = "$value";
 
+    /** The method that marks the first line of what is handed to JShell. */
+    static final String FIRST_LINE = "$first";
+
     private CellSources() {}
+
+    /**
+     * Writes the snippet for JShell: the cell's class inside one class for each cell that it reads from, which extends that
+     * cell's class; so a name means the member of the nearest cell above.
+     *
+     * @param wraps the names of the classes around the cell's, from the outermost in, each with the class it extends
+     */
+    static GeneratedSource toShell(
+            ParsedCell cell, Map<String, String> wraps, Map<CellNames.Variable, String> types, boolean hasValue) {
+        GeneratedSource source = new GeneratedSource(cell.script().text());
+        String modifier = "";
+        for (Map.Entry<String, String> wrap : wraps.entrySet()) {
+            source.add(modifier + "class " + wrap.getKey() + " extends " + wrap.getValue() + " { ");
+            modifier = "static ";
+        }
+        source.add("public static class " + cell.simpleName() + " { static void " + FIRST_LINE + "() {}\n");
+        Map<CellNames.Variable, String> own = new LinkedHashMap<>();
+        types.forEach((variable, type) -> own.put(variable, type.replace(cell.className() + ".", "")));
+        body(source, cell, own, hasValue);
+        source.add("}".repeat(wraps.size()));
+        return source;
+    }
 
     /** Writes members as members and statements as the body of a method; nothing is resolved. */
     static GeneratedSource toParse(String script, List<Part> elements) {
         GeneratedSource source = new GeneratedSource(script);
-        source.add("package cells;\npublic final class Parsed {\n");
+        source.add("package REPL;\npublic final class Parsed {\n");
         members(source, elements);
         source.add("static void " + CellParser.RUN + "() throws Throwable {\n");
         for (int i = 0; i < elements.size(); i++) {
@@ -60,6 +86,12 @@ final class CellSources {
     static GeneratedSource toCompile(
             ParsedCell cell, List<String> imports, Map<CellNames.Variable, String> types, boolean hasValue) {
         GeneratedSource source = head(cell, imports);
+        body(source, cell, types, hasValue);
+        return source;
+    }
+
+    private static void body(
+            GeneratedSource source, ParsedCell cell, Map<CellNames.Variable, String> types, boolean hasValue) {
         for (CellNames.Variable variable : cell.names().variables()) {
             Part element = cell.elements().get(variable.element());
             source.add("public static ")
@@ -76,12 +108,12 @@ final class CellSources {
                 statement(source, cell, i, types);
             }
         }
-        return source.add("}\n}\n");
+        source.add("}\n}\n");
     }
 
     private static GeneratedSource head(ParsedCell cell, List<String> imports) {
         GeneratedSource source = new GeneratedSource(cell.script().text());
-        source.add("package cells;\n");
+        source.add("package REPL;\n");
         imports.forEach(each -> source.add(each + "\n"));
         for (Part element : cell.elements()) {
             if (element.kind() == Part.Kind.IMPORT) {

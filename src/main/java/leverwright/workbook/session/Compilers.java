@@ -58,6 +58,11 @@ final class Compilers {
                 .collect(Collectors.joining(File.pathSeparator));
     }
 
+    /** Returns the options that hold for JShell as for the compiler. */
+    List<String> options() {
+        return List.copyOf(options);
+    }
+
     CellFiles files() {
         return files;
     }

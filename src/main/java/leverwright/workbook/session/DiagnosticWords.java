@@ -48,7 +48,7 @@ final class DiagnosticWords {
     static String words(Diagnostic<? extends JavaFileObject> diagnostic) {
         String message = diagnostic
                 .getMessage(Locale.ENGLISH)
-                .replaceAll("cells\\.Cell_\\w+\\.", "")
+                .replaceAll("REPL\\.Cell_\\w+\\.", "")
                 .replaceAll("\\bjava\\.(lang|util|util\\.function|util\\.stream)\\.(?=[A-Z])", "");
         String firstLine = message.lines().findFirst().orElse(message);
         return switch (diagnostic.getCode()) {

@@ -42,7 +42,7 @@ final class ImmutableTypes {
 
     private static final Set<String> COPIED_BY_THE_HOUSE = Set.of("java.util.List", "java.util.Map", "java.util.Set");
     private static final String HOUSE = "leverwright.";
-    private static final String CELLS = "cells.";
+    private static final String CELLS = "REPL.";
 
     private final Map<String, Boolean> known = new LinkedHashMap<>();
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import leverwright.run.gate.AllowList;
 import leverwright.run.gate.Gate;
 import leverwright.run.result.DialDeclared;
@@ -23,14 +24,16 @@ public final class Session implements AutoCloseable {
 
     private final Object operations = new Object();
     private final Sheet sheet;
+    private final CompletableFuture<Shell> shell;
     private final Engine engine;
     private final Map<String, Set<String>> dialCells = new LinkedHashMap<>();
 
     /** Whether the rule that guards the ways that are shorter than a replay is followed; a test switches it off. */
     private boolean ruleFollowed = true;
 
-    private Session(Sheet sheet, Engine engine) {
+    private Session(Sheet sheet, CompletableFuture<Shell> shell, Engine engine) {
         this.sheet = sheet;
+        this.shell = shell;
         this.engine = engine;
     }
 
@@ -46,8 +49,10 @@ public final class Session implements AutoCloseable {
         try {
             Compilers compilers = new Compilers();
             Gate gate = new Gate(AllowList.standard(), options.trusted());
-            Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, gate));
-            return new Session(sheet, new Engine(options, worker, sheet));
+            CompletableFuture<Shell> shell =
+                    CompletableFuture.supplyAsync(() -> new Shell(compilers.files(), compilers.options()));
+            Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, shell::join, gate));
+            return new Session(sheet, shell, new Engine(options, worker, sheet));
         } catch (RuntimeException e) {
             worker.kill();
             throw e;
@@ -224,6 +229,7 @@ public final class Session implements AutoCloseable {
     @Override
     public void close() {
         engine.close();
+        shell.thenAccept(Shell::close);
     }
 
     /** Switches the safety rule off, so that a test can see that it notices. */

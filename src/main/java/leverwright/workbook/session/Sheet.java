@@ -122,7 +122,7 @@ final class Sheet {
 
     /** Returns the class a cell becomes: its id, with every character that a name may not have as its number. */
     static String className(String id) {
-        StringBuilder name = new StringBuilder("cells.Cell_");
+        StringBuilder name = new StringBuilder("REPL.Cell_");
         for (int i = 0; i < id.length(); i++) {
             char character = id.charAt(i);
             boolean plain = (character >= 'a' && character <= 'z')
@@ -173,7 +173,15 @@ final class Sheet {
             cell.compiled = before.compiled;
             return false;
         }
-        CellCompiler.Outcome outcome = compiler.compile(cell.parsed, imports);
+        Set<String> own = new LinkedHashSet<>(carried);
+        cell.parsed.elements().stream()
+                .filter(element -> element.kind() == Part.Kind.IMPORT)
+                .forEach(element -> own.add(cell.parsed.script().text().substring(element.start(), element.end())));
+        List<String> above = cells.values().stream()
+                .filter(cell.bindings::containsValue)
+                .map(other -> other.parsed.className())
+                .toList();
+        CellCompiler.Outcome outcome = compiler.compile(cell.parsed, imports, own, above);
         cell.compiled = outcome.compiled();
         cell.failed = outcome.failed();
         compilers.files().forget(cell.parsed.className());

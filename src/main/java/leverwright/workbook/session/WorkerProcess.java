@@ -14,6 +14,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import leverwright.run.wire.FrameInput;
 import leverwright.run.wire.FrameOutput;
@@ -40,6 +42,13 @@ final class WorkerProcess {
     /** The classes of cells this worker keeps, by the cell's class, as last sent. */
     private final Map<String, Map<String, byte[]>> kept = new LinkedHashMap<>();
 
+    /** Workers whose folders are still there; when this program ends, they end too and leave nothing behind. */
+    private static final Set<WorkerProcess> LIVING = ConcurrentHashMap.newKeySet();
+
+    static {
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> LIVING.forEach(WorkerProcess::endNow), "last workers"));
+    }
+
     private volatile boolean gone;
 
     private WorkerProcess(Process process, Path folder, String token) {
@@ -65,6 +74,7 @@ final class WorkerProcess {
             TOKENS.nextBytes(secret);
             WorkerProcess worker =
                     new WorkerProcess(builder.start(), folder, HexFormat.of().formatHex(secret));
+            LIVING.add(worker);
             worker.out.write(new Message.Begin(worker.token, trusted));
             worker.out.flush();
             return worker;
@@ -121,7 +131,18 @@ final class WorkerProcess {
         ear.gone(this);
     }
 
+    private void endNow() {
+        process.destroyForcibly();
+        try {
+            process.waitFor(1, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        deleteFolder();
+    }
+
     private void deleteFolder() {
+        LIVING.remove(this);
         try (Stream<Path> files = Files.walk(folder)) {
             files.sorted(Comparator.reverseOrder())
                     .forEach(file -> file.toFile().delete());

@@ -1,9 +1,9 @@
 /**
  * The life of an open workbook's scripts: compiling, running in the worker, dials, stops, and what depends on what.
  *
- * <p>Every cell becomes one class of the package {@code cells}. Its top-level variables, methods and types are members
+ * <p>Every cell becomes one class, compiled by JShell. Its top-level variables, methods and types are members
  * of that class; its statements, in order, are the body of one method. A name that a cell does not declare itself is
- * bound to the nearest cell above that declares it, by an import. So document order is the order of meaning: nothing
+ * bound to the nearest cell above that declares it. So document order is the order of meaning: nothing
  * that stands below changes what a cell sees, and no class is ever redefined behind a reader's back.
  *
  * <p>What is live is what a clean run would give: a replay of every cell, from the top, in a fresh class loader. The

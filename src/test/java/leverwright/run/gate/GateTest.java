@@ -58,7 +58,7 @@ class GateTest {
                 "nullConstant",
                 "(Ljava/lang/invoke/MethodHandles$Lookup;Ljava/lang/String;Ljava/lang/Class;)Ljava/lang/Object;",
                 false);
-        Map<String, byte[]> classes = classWith("cells/A", method -> {
+        Map<String, byte[]> classes = classWith("REPL/A", method -> {
             method.visitLdcInsn(new ConstantDynamic("x", "Ljava/lang/Object;", bootstrap));
             method.visitInsn(Opcodes.POP);
         });
@@ -69,19 +69,19 @@ class GateTest {
     void otherBootstrapIsRefused() {
         Handle bootstrap = new Handle(
                 Opcodes.H_INVOKESTATIC,
-                "cells/A",
+                "REPL/A",
                 "make",
                 "(Ljava/lang/invoke/MethodHandles$Lookup;Ljava/lang/String;Ljava/lang/invoke/MethodType;)"
                         + "Ljava/lang/invoke/CallSite;",
                 false);
         Map<String, byte[]> classes =
-                classWith("cells/A", method -> method.visitInvokeDynamicInsn("x", "()V", bootstrap));
+                classWith("REPL/A", method -> method.visitInvokeDynamicInsn("x", "()V", bootstrap));
         assertTrue(refusals(trusted, classes).contains("bootstrap"));
     }
 
     @Test
     void handleToARefusedMethodIsRefused() {
-        Map<String, byte[]> classes = classWith("cells/A", method -> {
+        Map<String, byte[]> classes = classWith("REPL/A", method -> {
             method.visitLdcInsn(new Handle(Opcodes.H_INVOKESTATIC, "java/lang/System", "exit", "(I)V", false));
             method.visitInsn(Opcodes.POP);
         });
@@ -91,7 +91,7 @@ class GateTest {
     @Test
     void ownStopCheckCannotBeNamed() {
         Map<String, byte[]> classes = classWith(
-                "cells/A",
+                "REPL/A",
                 method -> method.visitMethodInsn(
                         Opcodes.INVOKESTATIC, "leverwright/run/gate/woven/StopCheck", "clear", "()V", false));
         assertTrue(refusals(stranger, classes).contains("StopCheck"), refusals(stranger, classes));
@@ -99,7 +99,7 @@ class GateTest {
 
     @Test
     void monitorIsRefusedEvenWhenTrusted() {
-        Map<String, byte[]> classes = classWith("cells/A", method -> {
+        Map<String, byte[]> classes = classWith("REPL/A", method -> {
             method.visitLdcInsn("lock");
             method.visitInsn(Opcodes.MONITORENTER);
         });
@@ -109,12 +109,12 @@ class GateTest {
     @Test
     void memberIsJudgedWhereItIsDeclared() {
         ClassWriter writer = new ClassWriter(0);
-        writer.visit(Opcodes.V17, Opcodes.ACC_PUBLIC, "cells/Y", null, "java/lang/Exception", null);
+        writer.visit(Opcodes.V17, Opcodes.ACC_PUBLIC, "REPL/Y", null, "java/lang/Exception", null);
         writer.visitEnd();
-        stranger.pass("a", Map.of("cells.Y", writer.toByteArray()), line -> line);
-        Map<String, byte[]> classes = classWith("cells/B", method -> {
+        stranger.pass("a", Map.of("REPL.Y", writer.toByteArray()), line -> line);
+        Map<String, byte[]> classes = classWith("REPL/B", method -> {
             method.visitInsn(Opcodes.ACONST_NULL);
-            method.visitMethodInsn(Opcodes.INVOKEVIRTUAL, "cells/Y", "printStackTrace", "()V", false);
+            method.visitMethodInsn(Opcodes.INVOKEVIRTUAL, "REPL/Y", "printStackTrace", "()V", false);
         });
         String words = refusals(stranger, classes);
         assertTrue(words.contains("printStackTrace") && words.contains("getMessage()"), words);
