@@ -89,10 +89,7 @@ final class StandingPerson {
             masses[k] = FRACTIONS[k] * in[6];
         }
         solver.directions(directions).masses(masses);
-        solver.load(0, new MassLoad("trunk", BAR, in[7]));
-        solver.load(1, new ForceLoad("hand", GRIP, in[8], in[9]));
+        solver.loadMass(0, in[7]);
+        solver.loadForce(1, in[8], in[9]);
     }
-
-    private static final Place BAR = Place.along(LENGTHS[3]);
-    private static final Place GRIP = Place.along(CENTRES[6]);
 }

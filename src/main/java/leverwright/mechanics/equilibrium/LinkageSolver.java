@@ -2,7 +2,9 @@ package leverwright.mechanics.equilibrium;
 
 import java.util.List;
 import java.util.Optional;
+import leverwright.mechanics.load.ForceLoad;
 import leverwright.mechanics.load.Load;
+import leverwright.mechanics.load.MassLoad;
 import leverwright.mechanics.numeric.Require;
 import leverwright.mechanics.posture.Configuration;
 import leverwright.mechanics.posture.Link;
@@ -191,8 +193,44 @@ public final class LinkageSolver {
         if (!load.on().equals(cell.load.on())) {
             cell.body = bodies[linkage.indexOf(load.on())];
         }
-        cell.load = load;
+        cell.take(load);
         return this;
+    }
+
+    /**
+     * Sets the mass of a load of kind "mass", kg, 0 to {@link MassLoad#GREATEST_MASS}; makes no object.
+     *
+     * @param index its place in the list of loads
+     * @throws IllegalArgumentException if the load is of another kind or the mass outside its range
+     */
+    public LinkageSolver loadMass(int index, double mass) {
+        LoadCell cell = loads[index];
+        if (!(cell.load instanceof MassLoad)) {
+            throw otherKind(index, cell, "mass");
+        }
+        cell.mass = Require.within(mass, 0, MassLoad.GREATEST_MASS, "attached mass", "kg");
+        return this;
+    }
+
+    /**
+     * Sets the force of a load of kind "force", N, each part within ±{@link Load#GREATEST_FORCE}; makes no object.
+     *
+     * @param index its place in the list of loads
+     * @throws IllegalArgumentException if the load is of another kind or the force outside its range
+     */
+    public LinkageSolver loadForce(int index, double x, double y) {
+        LoadCell cell = loads[index];
+        if (!(cell.load instanceof ForceLoad)) {
+            throw otherKind(index, cell, "force");
+        }
+        cell.fixedX = Require.within(x, -Load.GREATEST_FORCE, Load.GREATEST_FORCE, "forward part of a force", "N");
+        cell.fixedY = Require.within(y, -Load.GREATEST_FORCE, Load.GREATEST_FORCE, "upward part of a force", "N");
+        return this;
+    }
+
+    private static IllegalArgumentException otherKind(int index, LoadCell cell, String wanted) {
+        return new IllegalArgumentException("load " + index + " is of kind \"" + cell.load.kind() + "\"; allowed: \""
+                + wanted + "\"; replace other loads by load(index, load)");
     }
 
     /**
@@ -225,6 +263,11 @@ public final class LinkageSolver {
         sumBeyond();
         Body first = bodies[0];
         reactions.solve(bodies, originY, first.beyondX, first.beyondY, first.beyondMoment);
+        hold(reactions.first);
+        Hold second = reactions.second;
+        if (second != null) {
+            hold(second);
+        }
         if (chain) {
             sumOthersInChain();
         } else {
@@ -316,7 +359,6 @@ public final class LinkageSolver {
         double x = 0;
         double y = 0;
         double moment = 0;
-        hold(on);
         for (int k = 1; k < size; k++) {
             Body body = bodies[k];
             x += on.ownX;
@@ -336,19 +378,14 @@ public final class LinkageSolver {
             body.otherX = x;
             body.otherY = y;
             body.otherMoment = moment;
-            hold(body);
             on = body;
         }
     }
 
-    /** Adds the support's forces to what acts on a body and beyond, if that is where they act. */
-    private void hold(Body body) {
-        if (body.heldBeyond) {
-            body.holdBeyond(reactions.first);
-        }
-        Hold second = reactions.second;
-        if (second != null && body.secondHeldBeyond) {
-            body.holdBeyond(second);
+    /** Adds a force of the support to what acts beyond each joint from the first body to the one it holds. */
+    private void hold(Hold held) {
+        for (Body body = bodies[held.link]; body != null; body = body.parent) {
+            body.holdBeyond(held);
         }
     }
 
@@ -386,7 +423,6 @@ public final class LinkageSolver {
                 otherY += after.afterY;
                 otherMoment += after.afterMoment;
             }
-            hold(body);
             if (!body.heldBeyond) {
                 otherX += held.forceX;
                 otherY += held.forceY;

@@ -61,7 +61,7 @@ final class Solutions {
                     cell.load.on(),
                     new Vector(solver.originX + cell.x, solver.originY + cell.y),
                     new Vector(cell.forceX, cell.forceY),
-                    cell.load.couple()));
+                    cell.couple));
         }
         return forces;
     }
@@ -103,7 +103,7 @@ final class Solutions {
             y += body.mass * body.centreY();
         }
         for (LoadCell cell : solver.loads) {
-            double attached = withLoads ? cell.load.attachedMass() : 0;
+            double attached = withLoads ? cell.mass : 0;
             mass += attached;
             x += attached * cell.x;
             y += attached * cell.y;

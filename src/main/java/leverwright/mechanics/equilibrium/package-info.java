@@ -4,7 +4,7 @@
  *
  * <p><b>Use.</b> Build a {@link leverwright.mechanics.posture.Linkage}, list the loads, name the support, and either ask once
  * or keep a {@link leverwright.mechanics.equilibrium.LinkageSolver}, change its inputs and solve again (no objects are
- * made):
+ * made, but by a whole new load and by cables, bands and pads):
  *
  * <pre>{@code
  * Solution held = LinkageSolver.solve(arm, Configuration.at(arm, Vector.ZERO, -1.5, 0.2),

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import leverwright.mechanics.load.ForceLoad;
+import leverwright.mechanics.load.Load;
 import leverwright.mechanics.load.MassLoad;
 import leverwright.mechanics.numeric.RootFinder;
 import leverwright.mechanics.numeric.Vector;
@@ -142,6 +143,25 @@ class LinkageSolverTest {
                         2.5,
                         1e-14));
         assertTrue(none.getMessage().startsWith("no balanced posture between 2.0 rad and 2.5 rad"), none.getMessage());
+    }
+
+    @Test
+    void changesALoadsNumbersAsAWholeNewLoadWould() {
+        Linkage rod = Linkage.chain(List.of(rod("rod", 3, 0.8, 0.4), rod("tip", 1, 0.3, 0.1)));
+        Place at = new Place(0.2, 0.05);
+        List<Load> loads = List.of(new MassLoad("tip", at, 5, 2), new ForceLoad("tip", at, 1, 2));
+        LinkageSolver numbers = LinkageSolver.of(rod, loads, new FixedSupport("rod", Place.START));
+        LinkageSolver whole = LinkageSolver.of(rod, loads, new FixedSupport("rod", Place.START));
+        numbers.turning(1, 2, 3).loadMass(0, 7).loadForce(1, -30, 40).solve();
+        whole.turning(1, 2, 3)
+                .load(0, new MassLoad("tip", at, 7, 2))
+                .load(1, new ForceLoad("tip", at, -30, 40))
+                .solve();
+        assertEquals(whole.moment(1), numbers.moment(1));
+        assertEquals(whole.solution().systemMassCentre(), numbers.solution().systemMassCentre());
+        assertMessage(() -> numbers.loadMass(1, 7), "load 1 is of kind \"force\"; allowed: \"mass\"");
+        assertMessage(() -> numbers.loadMass(0, -7), "attached mass is -7.0 kg");
+        assertMessage(() -> numbers.loadForce(1, Double.NaN, 0), "forward part of a force is NaN");
     }
 
     @Test
