@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import leverwright.mechanics.equilibrium.LinkageSolver;
 import leverwright.mechanics.equilibrium.Solution;
+import leverwright.mechanics.load.CableLoad;
+import leverwright.mechanics.load.Load;
 import leverwright.workbook.json.JsonCursor;
 import leverwright.workbook.json.JsonLimits;
 import leverwright.workbook.json.JsonNumber;
@@ -83,12 +85,28 @@ public final class ScenarioSolver {
 
     private static JsonValue solved(JsonCursor root) {
         LinkageScenario scenario = ScenarioReader.read(root);
-        LinkageSolver solver = LinkageSolver.of(scenario.linkage(), scenario.loads(), scenario.support())
-                .gravity(scenario.gravity())
-                .configuration(scenario.configuration())
-                .solve();
-        Solution solution = solver.solution();
+        for (int l = 0; l < scenario.loads().size(); l++) {
+            if (scenario.loads().get(l) instanceof CableLoad cable) {
+                checkCable(root, scenario, cable, l);
+            }
+        }
+        Solution solution = solver(scenario, scenario.loads()).solve().solution();
         return SolutionWriter.write(solution, scenario.support());
+    }
+
+    private static LinkageSolver solver(LinkageScenario scenario, List<Load> loads) {
+        return LinkageSolver.of(scenario.linkage(), loads, scenario.support())
+                .gravity(scenario.gravity())
+                .configuration(scenario.configuration());
+    }
+
+    /** Refuses a cable without a direction, which shows only in its posture, where its pulley stands in the file. */
+    private static void checkCable(JsonCursor root, LinkageScenario scenario, CableLoad cable, int index) {
+        try {
+            solver(scenario, List.of(cable)).solve();
+        } catch (IllegalArgumentException e) {
+            throw root.member("loads").elements().get(index).member("pulley").problem(String.valueOf(e.getMessage()));
+        }
     }
 
     private static ScenarioAnswer refused(String problem) {

@@ -157,6 +157,17 @@ class ScenarioSolverTest {
             """;
 
     @Test
+    void namesTheCableThatHasNoDirection() {
+        String text = SMALL.replace(
+                "\"loads\":[",
+                "\"loads\":[{\"kind\":\"cable\",\"segment\":\"arm\",\"at\":[0,0],\"pulley\":[0,0],\"stack\":9,\"ratio\":1},");
+        ScenarioAnswer answer = ScenarioSolver.solve("small.json", text);
+        assertFalse(answer.solved());
+        assertTrue(answer.problem().contains("loads[0].pulley: "), answer.problem());
+        assertTrue(answer.problem().contains("0 m long"), answer.problem());
+    }
+
+    @Test
     void refusesEveryTruncationOfAFile() {
         String whole = SMALL.strip();
         for (int length = 0; length < whole.length(); length++) {
