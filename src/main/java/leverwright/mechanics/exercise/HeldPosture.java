@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Note;
@@ -114,13 +115,14 @@ public final class HeldPosture {
      */
     public Answer<Moment> moment(Joint joint) {
         Cut cut = cut(joint);
-        HandMoments calculation = hand(joint);
-        Expression.Symbol moment = calculation.moment();
         return answer(
                 Readings.momentLabel(joint),
                 Moment.of(cut.reported()),
                 joint.sides(),
-                calculation.working(Readings.momentLabel(joint) + words(joint.sides()), moment),
+                () -> hand(joint)
+                        .working(
+                                Readings.momentLabel(joint) + words(joint.sides()),
+                                hand(joint).moment()),
                 held -> held.cut(joint).reported(),
                 jointCautions(joint));
     }
@@ -133,42 +135,46 @@ public final class HeldPosture {
     /** Returns the flexion moment (dorsiflexion at the ankle): {@link #moment} with the other sign. */
     public Answer<Moment> flexionMoment(Joint joint) {
         Cut cut = cut(joint);
-        HandMoments calculation = hand(joint);
         Moment turned = Moment.of(-cut.reported());
         String label = joint.words() + " " + joint.negativeAction() + " moment";
-        Expression.Symbol flexion = hand().step(
-                        "M_flex_" + Hand.name(joint), calculation.moment().negated(), turned, joint.negativeAction());
         return answer(
                 label,
                 turned,
                 joint.sides(),
-                calculation.working(label + words(joint.sides()), flexion),
+                () -> {
+                    Expression.Symbol flexion = hand().step(
+                                    "M_flex_" + Hand.name(joint),
+                                    hand(joint).moment().negated(),
+                                    turned,
+                                    joint.negativeAction());
+                    return hand(joint).working(label + words(joint.sides()), flexion);
+                },
                 held -> -held.cut(joint).reported(),
                 jointCautions(joint));
     }
 
     /** Returns the load beyond a joint, both sides together: the weight of all that lies beyond it, or all forces together. */
     public Answer<Force> load(Joint joint) {
-        Expression.Symbol load = hand(joint).load();
         String label = "load beyond the " + joint.words();
         return answer(
                 label,
                 Force.of(cut(joint).load()),
                 Sides.TOTAL,
-                Working.of(label + ", both sides", hand().leadingTo(List.of(load))),
+                () -> Working.of(
+                        label + ", both sides",
+                        hand().leadingTo(List.of(hand(joint).load()))),
                 held -> held.cut(joint).load(),
                 List.of());
     }
 
     /** Returns the arm of that load about the joint, positive where it asks for the joint's positive action. */
     public Answer<Length> loadArm(Joint joint) {
-        Expression.Symbol arm = hand(joint).loadArm();
         String label = "load arm of the " + joint.words();
         return answer(
                 label,
                 Length.of(cut(joint).loadArm()),
                 Sides.NOT_SIDED,
-                hand(joint).working(label, arm),
+                () -> hand(joint).working(label, hand(joint).loadArm()),
                 held -> held.cut(joint).loadArm(),
                 List.of());
     }
@@ -222,14 +228,11 @@ public final class HeldPosture {
     public Answer<Angle> lean(Segment segment) {
         Angle lean = Angle.of(layout.lean(segment));
         String label = "lean of the " + segment.words();
-        Working working = Working.given(label, "θ_" + Hand.name(segment), lean, Sources.clean(layout.origin(segment)));
         return answer(
                 label,
                 lean,
                 Sides.NOT_SIDED,
-                layout.support() == Layout.Support.SEAT
-                        ? working
-                        : working.checked(hand(Joint.ANKLE).checks(List.of())),
+                () -> leanWorking(label, segment, lean),
                 held -> held.layout.lean(segment),
                 List.of());
     }
@@ -240,26 +243,27 @@ public final class HeldPosture {
      * @throws IllegalArgumentException for low back and neck, inside the straight trunk of this model
      */
     public Answer<Angle> flexion(Joint joint) {
-        Expression.Symbol flexion = Flexions.in(hand(), layout, joint);
         String label = joint == Joint.ANKLE ? "ankle dorsiflexion" : joint.words() + " flexion";
         return answer(
                 label,
                 Angle.of(Flexions.of(layout, joint)),
                 Sides.NOT_SIDED,
-                Working.of(label, hand().leadingTo(List.of(flexion))),
+                () -> Working.of(label, hand().leadingTo(List.of(Flexions.in(hand(), layout, joint)))),
                 held -> Flexions.of(held.layout, joint),
                 List.of());
     }
 
     /** Returns where the pressure of the feet lies, ahead of the heel. */
     public Answer<Length> pressure() {
-        HandGround ground = new HandGround(layout);
-        ground.pressure();
         return answer(
                 "centre of pressure ahead of the heel",
                 Length.of(pressureSi()),
                 Sides.NOT_SIDED,
-                Working.of("centre of pressure ahead of the heel", ground.steps()),
+                () -> {
+                    HandGround ground = new HandGround(layout);
+                    ground.pressure();
+                    return Working.of("centre of pressure ahead of the heel", ground.steps());
+                },
                 HeldPosture::pressureSi,
                 List.of());
     }
@@ -270,13 +274,15 @@ public final class HeldPosture {
 
     /** Returns the upward force of the ground on the feet, both together. */
     public Answer<Force> groundReaction() {
-        HandGround ground = new HandGround(layout);
-        ground.reaction();
         return answer(
                 "ground reaction",
                 Force.of(HandGround.reactionSi(layout)),
                 Sides.TOTAL,
-                Working.of("ground reaction, both feet", ground.steps()),
+                () -> {
+                    HandGround ground = new HandGround(layout);
+                    ground.reaction();
+                    return Working.of("ground reaction, both feet", ground.steps());
+                },
                 held -> HandGround.reactionSi(held.layout),
                 List.of());
     }
@@ -357,12 +363,19 @@ public final class HeldPosture {
         };
     }
 
-    /** Returns an answer with its band and the notes that travel with it. */
+    private Working leanWorking(String label, Segment segment, Angle lean) {
+        Working working = Working.given(label, "θ_" + Hand.name(segment), lean, Sources.clean(layout.origin(segment)));
+        return layout.support() == Layout.Support.SEAT
+                ? working
+                : working.checked(hand(Joint.ANKLE).checks(List.of()));
+    }
+
+    /** Returns an answer with its band and the notes that travel with it; the working is made when it is asked for. */
     <M extends Measure<M>> Answer<M> answer(
             String label,
             M value,
             Sides sides,
-            Working working,
+            Supplier<Working> working,
             ToDoubleFunction<HeldPosture> again,
             List<String> extra) {
         Variations.Band band = variations().band(value.si(), again);
@@ -375,10 +388,7 @@ public final class HeldPosture {
         }
         band.remark().ifPresent(notes::add);
         notes.add(Cautions.GENERAL);
-        for (String note : notes) {
-            answer = answer.noted(note);
-        }
-        return answer;
+        return answer.noted(notes);
     }
 
     /**

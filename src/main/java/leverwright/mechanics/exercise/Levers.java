@@ -47,22 +47,26 @@ final class Levers {
 
     static Answer<Moment> tiltRule(HeldPosture held, Joint joint) {
         Moment value = Moment.of(tiltRuleSi(held, joint));
-        Hand hand = new Hand(held.layout());
         Moment level = Moment.of(levelMoment(held, joint));
+        String label = joint.words() + " moment by the tilt rule";
+        return held.answer(
+                label,
+                value,
+                joint.sides(),
+                () -> ruleWorking(held, joint, label, level, value),
+                posture -> tiltRuleSi(posture, joint),
+                List.of("The tilt rule is common practice; no source gives it."));
+    }
+
+    private static Working ruleWorking(HeldPosture held, Joint joint, String label, Moment level, Moment value) {
+        Hand hand = new Hand(held.layout());
         Expression.Symbol atLevel = hand.input(
                 "M_level",
                 level,
                 "the same with the " + Layout.above(joint).words()
                         + " level, balance found anew; a working of its own");
         hand.step("M_rule", atLevel.times(tilt(hand, held, joint)), value, RULE);
-        String label = joint.words() + " moment by the tilt rule";
-        return held.answer(
-                label,
-                value,
-                joint.sides(),
-                Working.of(label + ", " + joint.sides().words(), hand.steps()),
-                posture -> tiltRuleSi(posture, joint),
-                List.of("The tilt rule is common practice; no source gives it."));
+        return Working.of(label + ", " + joint.sides().words(), hand.steps());
     }
 
     /** |lean| / 90°, as an expression. */
@@ -95,11 +99,22 @@ final class Levers {
     /** The force over the arm's own spread as well: least with the longest arm, greatest with the shortest. */
     static Answer<Force> force(HeldPosture held, Joint joint) {
         MuscleArm arm = arm(held, joint);
+        Force value = Force.of(forceSi(held, joint));
+        String label = "equivalent muscle force for " + action(held, joint);
+        Answer<Force> answer = held.answer(
+                label,
+                value,
+                joint.sides(),
+                () -> forceWorking(held, joint, label, arm, value),
+                posture -> forceSi(posture, joint),
+                notes(arm, joint));
+        return spread(answer, arm);
+    }
+
+    private static Working forceWorking(HeldPosture held, Joint joint, String label, MuscleArm arm, Force value) {
         HandMoments hand = new HandMoments(held.layout(), held.cut(joint));
         Expression moment = hand.moment();
-        boolean negative = held.cut(joint).reported() < 0;
-        Force value = Force.of(forceSi(held, joint));
-        Expression size = negative ? moment.negated() : moment;
+        Expression size = held.cut(joint).reported() < 0 ? moment.negated() : moment;
         Expression.Symbol muscle = arm.rule().in(hand.hand(), arm);
         Expression.Symbol force = hand.hand()
                 .step(
@@ -107,34 +122,30 @@ final class Levers {
                         size.dividedBy(muscle),
                         value,
                         "one equivalent muscle; " + joint.sides().words());
-        String label = "equivalent muscle force for " + action(held, joint);
-        Answer<Force> answer = held.answer(
-                label,
-                value,
-                joint.sides(),
-                hand.working(label + ", " + joint.sides().words(), force),
-                posture -> forceSi(posture, joint),
-                notes(arm, joint));
-        return spread(answer, arm);
+        return hand.working(label + ", " + joint.sides().words(), force);
     }
 
     static Answer<Ratio> ratio(HeldPosture held, Joint joint) {
         MuscleArm arm = arm(held, joint);
-        HandMoments hand = new HandMoments(held.layout(), held.cut(joint));
-        Expression loadArm = hand.loadArm();
-        Expression size = held.cut(joint).loadArm() < 0 ? loadArm.negated() : loadArm;
         Ratio value = Ratio.of(ratioSi(held, joint));
-        Expression.Symbol ratio = hand.hand()
-                .step("ratio", size.dividedBy(arm.rule().in(hand.hand(), arm)), value, "load arm over muscle arm");
         String label = "lever ratio of the " + joint.words();
         Answer<Ratio> answer = held.answer(
                 label,
                 value,
                 Sides.NOT_SIDED,
-                hand.working(label, ratio),
+                () -> ratioWorking(held, joint, label, arm, value),
                 posture -> ratioSi(posture, joint),
                 notes(arm, joint));
         return spread(answer, arm);
+    }
+
+    private static Working ratioWorking(HeldPosture held, Joint joint, String label, MuscleArm arm, Ratio value) {
+        HandMoments hand = new HandMoments(held.layout(), held.cut(joint));
+        Expression loadArm = hand.loadArm();
+        Expression size = held.cut(joint).loadArm() < 0 ? loadArm.negated() : loadArm;
+        Expression.Symbol ratio = hand.hand()
+                .step("ratio", size.dividedBy(arm.rule().in(hand.hand(), arm)), value, "load arm over muscle arm");
+        return hand.working(label, ratio);
     }
 
     private static <M extends Measure<M>> Answer<M> spread(Answer<M> answer, MuscleArm arm) {
@@ -158,23 +169,26 @@ final class Levers {
     }
 
     private static Answer<Length> armAnswer(HeldPosture held, Joint joint, MuscleArm arm) {
-        Hand hand = new Hand(held.layout());
-        Expression.Symbol symbol = arm.rule().in(hand, arm);
         Length value = Length.of(arm.arm().si());
         String label = "muscle arm of the " + arm.muscle();
-        Working working = hand.steps().isEmpty()
-                ? Working.given(label, symbol.name(), value, arm.printed())
-                : Working.of(label, hand.steps());
         Answer<Length> answer = held.answer(
                 label,
                 value,
                 Sides.NOT_SIDED,
-                working,
+                () -> armWorking(held, label, arm, value),
                 posture -> arm(posture, joint).arm().si(),
                 notes(arm, joint));
         return answer.between(
                 answer.low().minus(Length.of(arm.arm().error())),
                 answer.high().plus(Length.of(arm.arm().error())));
+    }
+
+    private static Working armWorking(HeldPosture held, String label, MuscleArm arm, Length value) {
+        Hand hand = new Hand(held.layout());
+        Expression.Symbol symbol = arm.rule().in(hand, arm);
+        return hand.steps().isEmpty()
+                ? Working.given(label, symbol.name(), value, arm.printed())
+                : Working.of(label, hand.steps());
     }
 
     static LeverView view(HeldPosture held, Joint joint) {
@@ -210,31 +224,36 @@ final class Levers {
     private static Answer<Ratio> share(HeldPosture held, Joint joint) {
         Segment segment = beyond(held, joint);
         double sine = held.layout().sine(segment);
-        Hand hand = new Hand(held.layout());
-        Expression lean = Expression.sine(hand.lean(segment));
         Ratio value = Ratio.of(Math.abs(sine));
-        hand.step("share", sine < 0 ? lean.negated() : lean, value, "part of a weight square to the segment");
         String label = "share square to the " + segment.words();
         return held.answer(
                 label,
                 value,
                 Sides.NOT_SIDED,
-                Working.of(label, hand.steps()),
+                () -> {
+                    Hand hand = new Hand(held.layout());
+                    Expression lean = Expression.sine(hand.lean(segment));
+                    hand.step(
+                            "share", sine < 0 ? lean.negated() : lean, value, "part of a weight square to the segment");
+                    return Working.of(label, hand.steps());
+                },
                 posture -> Math.abs(posture.layout().sine(segment)),
                 List.of());
     }
 
     private static Answer<Ratio> shareByTilt(HeldPosture held, Joint joint) {
         Segment segment = beyond(held, joint);
-        Hand hand = new Hand(held.layout());
         Ratio value = Ratio.of(Math.abs(held.layout().lean(segment)) / RIGHT_ANGLE);
-        hand.step("share_by_tilt", tilt(hand, held, joint), value, RULE);
         String label = "share square to the " + segment.words() + " by the tilt rule";
         return held.answer(
                 label,
                 value,
                 Sides.NOT_SIDED,
-                Working.of(label, hand.steps()),
+                () -> {
+                    Hand hand = new Hand(held.layout());
+                    hand.step("share_by_tilt", tilt(hand, held, joint), value, RULE);
+                    return Working.of(label, hand.steps());
+                },
                 posture -> Math.abs(posture.layout().lean(segment)) / RIGHT_ANGLE,
                 List.of());
     }

@@ -1,10 +1,14 @@
 package leverwright.mechanics.working;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.Supplier;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A result of the mechanics: a value with its name, its band, its sides and its working.
@@ -14,48 +18,138 @@ import leverwright.mechanics.measure.Sides;
  * from both values, each of which keeps a working of its own.
  *
  * @param <M> the kind of the value
- * @param label what it is, such as "hip extension moment"
- * @param value the value; its own {@link Measure#error()} plays no part here
- * @param low lower end of the band; equal to the value when no input carried an error
- * @param high upper end of the band; equal to the value when no input carried an error
- * @param sides whether the value is for one side or in total
- * @param working how the value follows; its last step has this value
- * @param notes cautions and remarks that travel with the value
  */
-public record Answer<M extends Measure<M>>(
-        String label, M value, M low, M high, Sides sides, Working working, List<String> notes) {
+public final class Answer<M extends Measure<M>> {
 
-    /**
-     * Copies the notes and checks that band and working belong to the value.
-     *
-     * @throws IllegalArgumentException if the value lies outside its band, or the working ends in another value
-     */
-    public Answer {
-        notes = List.copyOf(notes);
+    private final String label;
+    private final M value;
+    private final M low;
+    private final M high;
+    private final Sides sides;
+    private final Later working;
+    private final List<String> notes;
+
+    /** A working that is made when somebody asks for it, and once only. */
+    private static final class Later {
+        private final Supplier<Working> maker;
+        private @Nullable Working made;
+
+        Later(Supplier<Working> maker) {
+            this.maker = maker;
+        }
+
+        synchronized Working get(String label, double value) {
+            Working known = made;
+            if (known == null) {
+                known = maker.get();
+                if (Double.compare(known.last().value(), value) != 0) {
+                    throw new IllegalArgumentException(
+                            label + ": the working ends in " + known.last().value() + ", the value is " + value);
+                }
+                made = known;
+            }
+            return known;
+        }
+    }
+
+    private Answer(String label, M value, M low, M high, Sides sides, Later working, List<String> notes) {
+        this.label = label;
+        this.value = value;
+        this.low = low;
+        this.high = high;
+        this.sides = sides;
+        this.working = working;
+        this.notes = List.copyOf(notes);
         if (low.compareTo(value) > 0 || high.compareTo(value) < 0) {
             throw new IllegalArgumentException(
                     label + ": the value " + value + " lies outside its band, " + low + " to " + high);
         }
-        if (Double.compare(working.last().value(), value.si()) != 0) {
-            throw new IllegalArgumentException(
-                    label + ": the working ends in " + working.last().value() + ", the value is " + value.si());
-        }
     }
 
-    /** Returns an answer without a band and without notes. */
+    /**
+     * Returns an answer without a band and without notes.
+     *
+     * @param label what it is, such as "hip extension moment"
+     * @param value the value; its own {@link Measure#error()} plays no part here
+     * @param sides whether the value is for one side or in total
+     * @param working how the value follows; its last step has this value
+     * @throws IllegalArgumentException if the working ends in another value
+     */
     public static <M extends Measure<M>> Answer<M> of(String label, M value, Sides sides, Working working) {
-        return new Answer<>(label, value, value, value, sides, working, List.of());
+        Answer<M> answer = of(label, value, sides, () -> working);
+        answer.working();
+        return answer;
     }
 
-    /** Returns the same answer with a band around it. */
+    /**
+     * Returns an answer without a band and without notes, whose working is made when somebody asks for it.
+     *
+     * @param label what it is, such as "hip extension moment"
+     * @param value the value; its own {@link Measure#error()} plays no part here
+     * @param sides whether the value is for one side or in total
+     * @param working makes the account of how the value follows, always the same; its last step has this value
+     */
+    public static <M extends Measure<M>> Answer<M> of(String label, M value, Sides sides, Supplier<Working> working) {
+        return new Answer<>(label, value, value, value, sides, new Later(working), List.of());
+    }
+
+    /** Returns what it is, such as "hip extension moment". */
+    public String label() {
+        return label;
+    }
+
+    /** Returns the value; its own {@link Measure#error()} plays no part here. */
+    public M value() {
+        return value;
+    }
+
+    /** Returns the lower end of the band; equal to the value when no input carried an error. */
+    public M low() {
+        return low;
+    }
+
+    /** Returns the upper end of the band; equal to the value when no input carried an error. */
+    public M high() {
+        return high;
+    }
+
+    /** Returns whether the value is for one side or in total. */
+    public Sides sides() {
+        return sides;
+    }
+
+    /**
+     * Returns how the value follows; the last step has this value.
+     *
+     * @throws IllegalArgumentException if the working ends in another value
+     */
+    public Working working() {
+        return working.get(label, value.si());
+    }
+
+    /** Returns cautions and remarks that travel with the value. */
+    public List<String> notes() {
+        return notes;
+    }
+
+    /**
+     * Returns the same answer with a band around it.
+     *
+     * @throws IllegalArgumentException if the value lies outside it
+     */
     public Answer<M> between(M lowest, M highest) {
         return new Answer<>(label, value, lowest, highest, sides, working, notes);
     }
 
     /** Returns the same answer with one more remark. */
     public Answer<M> noted(String remark) {
+        return noted(List.of(remark));
+    }
+
+    /** Returns the same answer with more remarks. */
+    public Answer<M> noted(Collection<String> remarks) {
         List<String> all = new ArrayList<>(notes);
-        all.add(remark);
+        all.addAll(remarks);
         return new Answer<>(label, value, low, high, sides, working, all);
     }
 
@@ -66,7 +160,7 @@ public record Answer<M extends Measure<M>>(
 
     /** Returns the value as the last line of its working shows it, with its sides: "123.0 N·m per side". */
     public String shown() {
-        String text = WorkingText.answer(working);
+        String text = WorkingText.answer(working());
         return sides.words().isEmpty() ? text : text + " " + sides.words();
     }
 
@@ -154,6 +248,28 @@ public record Answer<M extends Measure<M>>(
         Working joint = Working.of(title, List.of(step)).endingWith(Working.CELL_BEGINS);
         List<String> all = new ArrayList<>(notes);
         other.notes.stream().filter(note -> !all.contains(note)).forEach(all::add);
-        return new Answer<>(title, result, lowest, highest, resultSides, joint, all);
+        return of(title, result, resultSides, joint).between(lowest, highest).noted(all);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Answer<?> that
+                && label.equals(that.label)
+                && value.equals(that.value)
+                && low.equals(that.low)
+                && high.equals(that.high)
+                && sides == that.sides
+                && notes.equals(that.notes)
+                && working().equals(that.working());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(label, value, low, high, sides);
+    }
+
+    @Override
+    public String toString() {
+        return label + " " + shown();
     }
 }

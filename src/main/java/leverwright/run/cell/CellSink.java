@@ -22,12 +22,14 @@ public final class CellSink {
     private static final ThreadLocal<@Nullable CellSink> CURRENT = new ThreadLocal<>();
 
     private final long seed;
+    private final boolean everyWorking;
     private final Map<String, String> settings;
     private final List<Supplier<? extends Result>> pending = new ArrayList<>();
     private final Map<String, DialDeclared> dials = new LinkedHashMap<>();
 
-    private CellSink(long seed, Map<String, String> settings) {
+    private CellSink(long seed, Map<String, String> settings, boolean everyWorking) {
         this.seed = seed;
+        this.everyWorking = everyWorking;
         this.settings = settings;
     }
 
@@ -36,10 +38,12 @@ public final class CellSink {
      *
      * @param seed where the cell's random stream starts
      * @param settings the settings given for dials, by the dial's name, as text such as {@code "45 ± 5 deg"}
+     * @param everyWorking whether results carry the workings that a reader sees folded; those that stand open they carry
+     *     always
      * @return the sink, which {@link #current()} returns on this thread until {@link #close()}
      */
-    public static CellSink open(long seed, Map<String, String> settings) {
-        CellSink sink = new CellSink(seed, settings);
+    public static CellSink open(long seed, Map<String, String> settings, boolean everyWorking) {
+        CellSink sink = new CellSink(seed, settings, everyWorking);
         CURRENT.set(sink);
         return sink;
     }
@@ -98,6 +102,11 @@ public final class CellSink {
     /** Returns the seed at which the cell's random stream starts: the same for every run of the same workbook and cell. */
     public long seed() {
         return seed;
+    }
+
+    /** Returns whether results carry the workings that a reader sees folded. */
+    public boolean wantsEveryWorking() {
+        return everyWorking;
     }
 
     /** Returns the dials declared so far, in the order of declaration. */

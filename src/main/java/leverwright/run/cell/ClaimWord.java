@@ -83,7 +83,7 @@ public final class ClaimWord implements ResultBuilder {
                 doubted,
                 source,
                 settings,
-                answer.working(),
+                Values.folded(answer),
                 answer.notes());
     }
 

@@ -5,9 +5,11 @@ import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Working;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.TableResult;
+import org.jspecify.annotations.Nullable;
 
 /** Turns values of the mechanics into results. */
 final class Values {
@@ -30,13 +32,23 @@ final class Values {
                 value.dimension().shown());
     }
 
+    /** Returns the working of an answer whose reader sees it folded; null in runs that leave those out. */
+    static @Nullable Working folded(Answer<?> answer) {
+        return CellSink.current().wantsEveryWorking() ? answer.working() : null;
+    }
+
     static NumberResult number(Answer<?> answer, boolean workingOpen) {
         return new NumberResult(
-                answer.label(), quantity(answer), answer.sides(), answer.working(), workingOpen, answer.notes());
+                answer.label(),
+                quantity(answer),
+                answer.sides(),
+                workingOpen ? answer.working() : folded(answer),
+                workingOpen,
+                answer.notes());
     }
 
     static NumberResult number(String title, Answer<?> answer) {
-        return new NumberResult(title, quantity(answer), answer.sides(), answer.working(), false, answer.notes());
+        return new NumberResult(title, quantity(answer), answer.sides(), folded(answer), false, answer.notes());
     }
 
     static NumberResult number(String title, Measure<?> value) {
@@ -51,7 +63,7 @@ final class Values {
     static TableResult.Entry entry(Object value, List<String> notes) {
         if (value instanceof Answer<?> answer) {
             answer.notes().stream().filter(note -> !notes.contains(note)).forEach(notes::add);
-            return new TableResult.NumberEntry(quantity(answer), answer.sides(), answer.working());
+            return new TableResult.NumberEntry(quantity(answer), answer.sides(), folded(answer));
         }
         if (value instanceof Measure<?> measure) {
             return new TableResult.NumberEntry(quantity(measure), Sides.NOT_SIDED, null);

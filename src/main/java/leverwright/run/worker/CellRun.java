@@ -32,6 +32,7 @@ final class CellRun {
     private final CellPrinter printer;
     private final ValueToResult values = ValueToResult.standard();
     private boolean announced;
+    private boolean everyWorking = true;
     private final Map<String, Ending> endings = new LinkedHashMap<>();
     private final Map<String, String> dialOwners = new LinkedHashMap<>();
     private final Map<String, String> cellsByClass = new LinkedHashMap<>();
@@ -55,6 +56,7 @@ final class CellRun {
     void begin(Message.Run order) {
         run = order.run();
         seed = order.seed();
+        everyWorking = order.mode() != Message.Mode.SHORT;
         settings.clear();
         order.settings().forEach(setting -> settings.put(setting.dial(), setting.text()));
         for (Message.Step step : order.steps()) {
@@ -86,7 +88,7 @@ final class CellRun {
             return;
         }
         printer.begin();
-        CellSink sink = CellSink.open(SeededStream.seedOf(seed, cell), settings);
+        CellSink sink = CellSink.open(SeededStream.seedOf(seed, cell), settings, everyWorking);
         SeededStream.restart(sink.seed());
         try {
             List<Result> results = results(sink, finder);

@@ -6,6 +6,7 @@ import java.util.Set;
 import javax.lang.model.element.Element;
 import javax.lang.model.element.ElementKind;
 import javax.lang.model.element.Modifier;
+import javax.lang.model.element.PackageElement;
 import javax.lang.model.element.TypeElement;
 import javax.lang.model.type.DeclaredType;
 import javax.lang.model.type.TypeKind;
@@ -13,9 +14,10 @@ import javax.lang.model.type.TypeMirror;
 import javax.lang.model.util.ElementFilter;
 
 /**
- * Knows the types whose values cannot change: primitives, a short list of Java's own, and final classes, records and
- * sealed families of the house and of cells whose fields are all final and of such types. The house's own classes copy
- * the arrays and lists they keep, so there those count as well; in classes of cells they do not.
+ * Knows the types whose values cannot change: primitives, a short list of Java's own, the values of the mechanics that
+ * cells handle, and final classes, records and sealed families of the house and of cells whose fields are all final and of
+ * such types. The house's own classes copy the arrays and lists they keep, so there those count as well; in classes of cells
+ * they do not.
  */
 final class ImmutableTypes {
 
@@ -40,6 +42,14 @@ final class ImmutableTypes {
             "java.time.Month",
             "java.time.Period");
 
+    /** Rooms of the mechanics in which every public type is a value: it may remember what it computed, and never changes. */
+    private static final Set<String> ROOMS_OF_VALUES = Set.of(
+            "leverwright.mechanics.measure",
+            "leverwright.mechanics.working",
+            "leverwright.mechanics.body",
+            "leverwright.mechanics.exercise",
+            "leverwright.mechanics.study");
+
     private static final Set<String> COPIED_BY_THE_HOUSE = Set.of("java.util.List", "java.util.Map", "java.util.Set");
     private static final String HOUSE = "leverwright.";
     private static final String CELLS = "REPL.";
@@ -60,7 +70,7 @@ final class ImmutableTypes {
 
     private boolean holds(TypeElement type) {
         String name = type.getQualifiedName().toString();
-        if (LISTED.contains(name)) {
+        if (LISTED.contains(name) || isValue(type)) {
             return true;
         }
         if (!name.startsWith(HOUSE) && !name.startsWith(CELLS)) {
@@ -73,6 +83,19 @@ final class ImmutableTypes {
             known.put(name, answer);
         }
         return answer;
+    }
+
+    private static boolean isValue(TypeElement type) {
+        Element home = type;
+        boolean open = true;
+        while (home.getKind() != ElementKind.PACKAGE) {
+            open &= home.getModifiers().contains(Modifier.PUBLIC)
+                    || home.getEnclosingElement().getKind().isInterface();
+            home = home.getEnclosingElement();
+        }
+        return open
+                && ROOMS_OF_VALUES.contains(
+                        ((PackageElement) home).getQualifiedName().toString());
     }
 
     private boolean look(TypeElement type, boolean house) {

@@ -18,7 +18,10 @@ public record RunReport(List<CellOutcome> outcomes, Way way, List<String> differ
         REPLAY,
         /** Only the cells concerned, in classes of their own. */
         PATCH,
-        /** Only the cells concerned, in the classes that were loaded. */
+        /**
+         * Only the cells concerned, in the classes that were loaded. Their results come without the workings that a reader
+         * sees folded; {@link Session#confirm()} brings those.
+         */
         SHORT
     }
 
