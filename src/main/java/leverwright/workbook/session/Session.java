@@ -220,6 +220,39 @@ public final class Session implements AutoCloseable {
         }
     }
 
+    /**
+     * Returns what may be written at the caret of a cell that is being edited: names of the cell before the caret, of the
+     * cells above as they last compiled, words and imports. From any thread; waits for one cell's compilation at most.
+     *
+     * @param id the cell's id; one that is not in the sheet stands below all
+     * @param text the script as it is being written
+     * @param caret the caret's offset in it
+     * @throws IndexOutOfBoundsException when the caret lies outside the text
+     */
+    public List<Suggestion> completions(String id, String text, int caret) {
+        NamesAbove above = sheet.namesAbove(id);
+        List<Suggestion> own = shell.join().suggestions(CaretSource.of(text, caret, above.classes()));
+        Map<String, Suggestion> all = new LinkedHashMap<>();
+        own.forEach(each -> all.put(each.text(), each));
+        above.suggestions(text.substring(0, caret)).forEach(each -> all.putIfAbsent(each.text(), each));
+        return List.copyOf(all.values());
+    }
+
+    /**
+     * Returns the signatures of the method whose brackets the caret stands in, or of the name it stands behind; empty
+     * when there is none. From any thread; waits for one cell's compilation at most.
+     *
+     * @param id the cell's id; one that is not in the sheet stands below all
+     * @param text the script as it is being written
+     * @param caret the caret's offset in it
+     * @throws IndexOutOfBoundsException when the caret lies outside the text
+     */
+    public List<String> signatures(String id, String text, int caret) {
+        NamesAbove above = sheet.namesAbove(id);
+        List<String> own = shell.join().signatures(CaretSource.of(text, caret, above.classes()));
+        return own.isEmpty() ? above.signatures(text.substring(0, caret)) : own;
+    }
+
     /** Stops the operation that is under way, if one is. From any thread; returns at once. */
     public void stop() {
         engine.stop();

@@ -52,6 +52,7 @@ final class Sheet {
     private final Compilers compilers;
     private final CellCompiler compiler;
     private Map<String, Cell> cells = new LinkedHashMap<>();
+    private volatile List<Cell> settled = List.of();
 
     Sheet(Compilers compilers, CellCompiler compiler) {
         this.compilers = compilers;
@@ -112,6 +113,16 @@ final class Sheet {
         old.keySet().stream()
                 .filter(id -> !taken.containsKey(id))
                 .forEach(id -> compilers.files().forget(className(id)));
+        settled = List.copyOf(taken.values());
+    }
+
+    /** Returns the names that a cell can read from above; from all cells when there is none of this id. From any thread. */
+    NamesAbove namesAbove(String id) {
+        return new NamesAbove(settled.stream()
+                .takeWhile(cell -> !cell.id().equals(id))
+                .filter(cell -> cell.compiled != null)
+                .map(cell -> cell.parsed)
+                .toList());
     }
 
     private ParsedCell parse(CellScript script, @Nullable Cell before) {

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.spi.ExecutionControl;
 import jdk.jshell.spi.ExecutionControlProvider;
 import jdk.jshell.spi.ExecutionEnv;
@@ -26,6 +28,12 @@ final class Shell implements AutoCloseable {
 
     /** What compiling came to: the classes of the cell, or why JShell refused its source. */
     record Compiled(Map<String, byte[]> classes, @Nullable Diag refusal) {}
+
+    /** Names of ours that no script should say. */
+    private static final Pattern HIDDEN =
+            Pattern.compile("(\\$.*|Above\\d+|Caret|Inner|Cell_\\w+|REPL.*|Version\\d+|finalize.*)");
+
+    private static final Pattern OURS = Pattern.compile("\\b(REPL|Above\\d+|Caret|Inner|Cell_\\w+)\\.");
 
     private final JShell shell;
     private final Map<String, byte[]> loaded = new LinkedHashMap<>();
@@ -82,6 +90,39 @@ final class Shell implements AutoCloseable {
         Map<String, byte[]> classes = complete ? ShellClasses.of(loaded, simpleName, wraps) : Map.of();
         events.forEach(event -> shell.drop(event.snippet()));
         return new Compiled(classes, refusal);
+    }
+
+    /**
+     * Returns what may be written at the caret; waits for the cell that is being compiled, if one is.
+     *
+     * @param source the script up to the caret
+     */
+    synchronized List<Suggestion> suggestions(CaretSource source) {
+        int[] anchor = new int[1];
+        List<Suggestion> found = new ArrayList<>();
+        for (SourceCodeAnalysis.Suggestion each : shell.sourceCodeAnalysis()
+                .completionSuggestions(source.text(), source.text().length(), anchor)) {
+            String text = each.continuation();
+            if (!HIDDEN.matcher(text).matches()) {
+                found.add(Suggestion.of(source.toScript(anchor[0]), text, each.matchesType()));
+            }
+        }
+        return found.stream().distinct().toList();
+    }
+
+    /**
+     * Returns the signatures of the method that is being called at the caret, of what stands there otherwise.
+     *
+     * @param source the script up to the caret
+     */
+    synchronized List<String> signatures(CaretSource source) {
+        return shell
+                .sourceCodeAnalysis()
+                .documentation(source.text(), source.text().length(), false)
+                .stream()
+                .map(each -> OURS.matcher(each.signature()).replaceAll(""))
+                .distinct()
+                .toList();
     }
 
     private void importOnly(Set<String> wanted) {
