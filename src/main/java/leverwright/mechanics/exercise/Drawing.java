@@ -21,7 +21,7 @@ final class Drawing {
     private static final double HEAD_ALONG = 0.12;
     private static final double HEAD_ACROSS = 0.09;
     private static final double ARC = 0.3;
-    private static final int STOPS = 21;
+    private static final int STOPS = 13;
     private static final int DIGITS = 3;
 
     private final HeldPosture held;
@@ -168,6 +168,7 @@ final class Drawing {
         BAR
     }
 
+    /** A point for each knob that somebody set: what nobody set, no dial turns. */
     private List<Sketch.Handle> handles() {
         List<Sketch.Handle> handles = new ArrayList<>();
         handle(handles, Knobs.TORSO_LEAN, Moved.SHOULDER);
@@ -178,10 +179,7 @@ final class Drawing {
         if (layout.support() == Layout.Support.SEAT) {
             handle(handles, Knobs.KNEE_FLEXION, Moved.ANKLE);
         }
-        if (held.performance().exercise().settings().has(Knobs.BAR_AHEAD)
-                && held.performance().exercise().isSet(Knobs.BAR_AHEAD)) {
-            handle(handles, Knobs.BAR_AHEAD, Moved.BAR);
-        }
+        handle(handles, Knobs.BAR_AHEAD, Moved.BAR);
         return handles;
     }
 
@@ -200,6 +198,7 @@ final class Drawing {
     private void handle(List<Sketch.Handle> handles, Knob<?> knob, Moved what) {
         Performance performance = held.performance();
         if (!performance.exercise().settings().has(knob)
+                || !performance.exercise().isSet(knob)
                 || !performance.exercise().decides(knob)) {
             return;
         }

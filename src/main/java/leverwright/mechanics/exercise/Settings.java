@@ -8,13 +8,23 @@ import leverwright.mechanics.measure.Measure;
 /** What is set on an exercise: a value for every knob, whether somebody gave it, and the choices made; immutable. */
 final class Settings {
     private final List<Knob<?>> knobs;
+    /** The knobs' keys: an exercise looks its knobs up often. */
+    private final Object[] keys;
+
     private final double[] values;
     private final double[] errors;
     private final boolean[] given;
     private final List<Enum<?>> choices;
 
-    private Settings(List<Knob<?>> knobs, double[] values, double[] errors, boolean[] given, List<Enum<?>> choices) {
+    private Settings(
+            List<Knob<?>> knobs,
+            Object[] keys,
+            double[] values,
+            double[] errors,
+            boolean[] given,
+            List<Enum<?>> choices) {
         this.knobs = knobs;
+        this.keys = keys;
         this.values = values;
         this.errors = errors;
         this.given = given;
@@ -29,7 +39,13 @@ final class Settings {
             values[k] = knobs.get(k).standard().si();
             errors[k] = knobs.get(k).standard().error();
         }
-        return new Settings(List.copyOf(knobs), values, errors, new boolean[values.length], List.of());
+        return new Settings(
+                List.copyOf(knobs),
+                knobs.stream().map(Knob::key).toArray(),
+                values,
+                errors,
+                new boolean[values.length],
+                List.of());
     }
 
     List<Knob<?>> knobs() {
@@ -53,8 +69,9 @@ final class Settings {
     }
 
     private int find(Knob<?> knob) {
-        for (int k = 0; k < values.length; k++) {
-            if (knobs.get(k).equals(knob)) {
+        Object wanted = knob.key();
+        for (int k = 0; k < keys.length; k++) {
+            if (keys[k] == wanted) {
                 return k;
             }
         }
@@ -95,7 +112,7 @@ final class Settings {
         newValues[index] = si;
         newErrors[index] = error;
         newGiven[index] = byHand;
-        return new Settings(knobs, newValues, newErrors, newGiven, choices);
+        return new Settings(knobs, keys, newValues, newErrors, newGiven, choices);
     }
 
     double si(Knob<?> knob) {
@@ -143,7 +160,7 @@ final class Settings {
         List<Enum<?>> others = new ArrayList<>(choices);
         others.removeIf(other -> other.getDeclaringClass() == choice.getDeclaringClass());
         others.add(choice);
-        return new Settings(knobs, values, errors, given, List.copyOf(others));
+        return new Settings(knobs, keys, values, errors, given, List.copyOf(others));
     }
 
     /** Returns the choice made, or the given one if none of its kind was made. */

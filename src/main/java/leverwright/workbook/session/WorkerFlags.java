@@ -9,17 +9,17 @@ final class WorkerFlags {
     static final int EXIT_OUT_OF_MEMORY = 3;
 
     /**
-     * What each is for: bounded memory, and an end instead of a half-dead process when it runs out; the first compiler
-     * and the serial collector, since most cells are short and a worker must start quickly; one language, time zone and
-     * encoding, so that digits and text are the same everywhere; identity numbers that are all alike, so that nothing
-     * depends on an address; no messages of Java's own between the frames on standard output; nothing written outside
-     * the worker's own folder.
+     * What each is for: bounded memory, and an end instead of a half-dead process when it runs out; room for the young, so that
+     * a dial's turn is not held up; the serial collector, since a worker must start quickly, but both compilers, since a dial
+     * is turned hundreds of times; one language, time zone and encoding, so that digits and text are the same everywhere;
+     * identity numbers that are all alike, so that nothing depends on an address; no messages of Java's own between the frames
+     * on standard output; nothing written outside the worker's own folder.
      */
     static final List<String> STANDARD = List.of(
             "-Xmx512m",
-            "-Xms32m",
+            "-Xms64m",
+            "-Xmn40m",
             "-XX:+UseSerialGC",
-            "-XX:TieredStopAtLevel=1",
             "-XX:+ExitOnOutOfMemoryError",
             "-XX:+IgnoreUnrecognizedVMOptions",
             "-XX:+UnlockExperimentalVMOptions",

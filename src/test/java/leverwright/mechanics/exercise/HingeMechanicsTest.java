@@ -196,7 +196,7 @@ class HingeMechanicsTest {
                 1e-12);
         var torso = sketch.handles().get(0);
         assertEquals("Torso lean", torso.name());
-        assertTrue(torso.stops().size() > 20);
+        assertTrue(torso.stops().size() > 10);
         assertEquals(held.layout().jointX(SHOULDER), torso.at().x());
     }
 

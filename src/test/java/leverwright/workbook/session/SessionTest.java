@@ -131,7 +131,7 @@ class SessionTest {
         assertEquals(CellState.FAILED, outside.outcome("a").state());
         assertEquals(CellState.NOT_RUN, outside.outcome("d").state());
         RunReport back = session.setDial("Torso lean", null);
-        assertTrue(Outcomes.same(first.outcome("b"), back.outcome("b")));
+        assertTrue(Outcomes.same(back.outcome("b"), first.outcome("b")));
     }
 
     /** Java calls a method that it has called often in another way, which needs classes that no cell may name. */
