@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import leverwright.workbook.session.Session;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -11,6 +14,9 @@ public final class Main {
 
     /** Exit code when the work could not be done: bad usage, bad file, unsuitable Java. */
     static final int CANNOT = CommandLine.ExitCode.USAGE;
+
+    /** The commands that compute workbooks: their worker starts before anything is read. */
+    private static final Set<String> COMPUTING = Set.of("run", "recheck", "publish", "desk");
 
     private Main() {}
 
@@ -20,6 +26,10 @@ public final class Main {
      * @param arguments the command line, without the program's name
      */
     public static void main(String[] arguments) {
+        List<String> words = List.of(arguments);
+        if (!words.isEmpty() && COMPUTING.contains(words.get(0)) && hasCompiler(ModuleLayer.boot())) {
+            Session.prepare(words.contains("--trust"));
+        }
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         int code = run(out, err, arguments);

@@ -64,7 +64,7 @@ final class RunCommand implements Callable<Integer> {
         WorkbookRecord record = printed(workbook, options, working, spec.commandLine());
         requireDials(record, options);
         if (keep) {
-            files.save(file, Seal.seal(workbook.withRecord(record)), opened.stamp());
+            files.save(file, Seal.seal(workbook.withRecord(record.toKeep())), opened.stamp());
             out.println("The results are kept in " + file + ", sealed.");
         }
         return Computation.isAllFresh(record) ? 0 : 1;

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import leverwright.run.cell.WarmUp;
 import leverwright.run.gate.woven.StopCheck;
 import leverwright.run.wire.FrameInput;
 import leverwright.run.wire.FrameOutput;
@@ -72,6 +73,9 @@ public final class WorkerMain {
         holder[0] = new Runner(main.work, out, printer, main.stop, begin.trusted());
         thread.setDaemon(true);
         thread.start();
+        Thread warmUp = new Thread(WarmUp::run, "warm-up");
+        warmUp.setDaemon(true);
+        warmUp.start();
         main.startFlusher();
         main.control();
     }

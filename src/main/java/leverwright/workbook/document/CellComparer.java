@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.DialDeclared;
+import leverwright.run.result.FoldedWorkings;
 import leverwright.run.result.Result;
 import leverwright.run.result.Verdict;
 import org.jspecify.annotations.Nullable;
@@ -122,8 +123,10 @@ final class CellComparer {
                 differences.add(label + ", " + name(index, recorded.get(index)) + ": " + onlyOnce(false));
             } else {
                 compared++;
-                differences.addAll(ResultComparison.compare(
-                        label + ", " + name(index, recorded.get(index)), recorded.get(index), recomputed.get(index)));
+                Result before = recorded.get(index);
+                boolean kept = !before.equals(FoldedWorkings.without(before));
+                Result now = kept ? recomputed.get(index) : FoldedWorkings.without(recomputed.get(index));
+                differences.addAll(ResultComparison.compare(label + ", " + name(index, before), before, now));
             }
         }
     }

@@ -3,6 +3,7 @@ package leverwright.workbook.document;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import leverwright.run.result.FoldedWorkings;
 import leverwright.workbook.json.JsonObject;
 
 /**
@@ -40,6 +41,19 @@ public record WorkbookRecord(
         }
         dials = Collections.unmodifiableMap(new LinkedHashMap<>(dials));
         cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
+    }
+
+    /** Returns this record as files keep it: without the workings that a reader sees folded, which a run makes again. */
+    public WorkbookRecord toKeep() {
+        Map<String, CellRecord> kept = new LinkedHashMap<>();
+        cells.forEach((id, cell) -> kept.put(
+                id,
+                CellRecord.of(
+                        cell.state(),
+                        cell.problem(),
+                        cell.dials(),
+                        cell.results().stream().map(FoldedWorkings::without).toList())));
+        return new WorkbookRecord(engine, java, seed, sheet, dials, kept, unknown);
     }
 
     /**

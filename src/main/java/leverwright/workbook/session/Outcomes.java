@@ -2,6 +2,7 @@ package leverwright.workbook.session;
 
 import java.util.Arrays;
 import java.util.List;
+import leverwright.run.result.FoldedWorkings;
 import leverwright.run.result.Result;
 import leverwright.run.wire.ResultBytes;
 
@@ -27,7 +28,8 @@ final class Outcomes {
         for (int i = 0; i < some.size(); i++) {
             Result one = some.get(i);
             Result other = others.get(i);
-            if (!equal(one, other) && !(equal(one, Folded.without(one)) && equal(one, Folded.without(other)))) {
+            if (!equal(one, other)
+                    && !(equal(one, FoldedWorkings.without(one)) && equal(one, FoldedWorkings.without(other)))) {
                 return false;
             }
         }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicReference;
 import leverwright.run.gate.AllowList;
 import leverwright.run.gate.Gate;
 import leverwright.run.result.DialDeclared;
@@ -24,6 +25,8 @@ public final class Session implements AutoCloseable {
 
     private final Object operations = new Object();
     private final Sheet sheet;
+    private static final AtomicReference<@Nullable Prepared> PREPARED = new AtomicReference<>();
+
     private final CompletableFuture<Shell> shell;
     private final Engine engine;
     private final Map<String, Set<String>> dialCells = new LinkedHashMap<>();
@@ -45,17 +48,61 @@ public final class Session implements AutoCloseable {
      * @throws java.io.UncheckedIOException when no worker can be started
      */
     public static Session open(SessionOptions options) {
-        WorkerProcess worker = WorkerProcess.start(options.trusted());
+        Prepared prepared = PREPARED.getAndSet(null);
+        if (prepared == null || prepared.trusted != options.trusted()) {
+            if (prepared != null) {
+                prepared.discard();
+            }
+            prepared = new Prepared(options.trusted());
+        }
         try {
-            Compilers compilers = new Compilers();
             Gate gate = new Gate(AllowList.standard(), options.trusted());
-            CompletableFuture<Shell> shell =
-                    CompletableFuture.supplyAsync(() -> new Shell(compilers.files(), compilers.options()));
-            Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, shell::join, gate));
-            return new Session(sheet, shell, new Engine(options, worker, sheet));
+            Compilers compilers = prepared.compilers;
+            Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, prepared.shell::join, gate));
+            return new Session(sheet, prepared.shell, new Engine(options, prepared.worker, sheet));
         } catch (RuntimeException e) {
-            worker.kill();
+            prepared.discard();
             throw e;
+        }
+    }
+
+    /**
+     * Begins to start a worker and JShell for the session that will be opened next, so that both get ready while something
+     * else is done.
+     *
+     * @param trusted whether that session will be trusted
+     * @throws IllegalStateException when this Java has no compiler
+     * @throws java.io.UncheckedIOException when no worker can be started
+     */
+    public static void prepare(boolean trusted) {
+        Prepared before = PREPARED.getAndSet(new Prepared(trusted));
+        if (before != null) {
+            before.discard();
+        }
+    }
+
+    /** What a session needs and takes long to start. */
+    private static final class Prepared {
+        final boolean trusted;
+        final WorkerProcess worker;
+        final Compilers compilers;
+        final CompletableFuture<Shell> shell;
+
+        Prepared(boolean trusted) {
+            this.trusted = trusted;
+            worker = WorkerProcess.start(trusted);
+            try {
+                compilers = new Compilers();
+            } catch (RuntimeException e) {
+                worker.kill();
+                throw e;
+            }
+            shell = CompletableFuture.supplyAsync(() -> new Shell(compilers.files(), compilers.options()));
+        }
+
+        void discard() {
+            worker.kill();
+            shell.thenAccept(Shell::close);
         }
     }
 

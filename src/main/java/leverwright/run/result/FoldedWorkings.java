@@ -1,25 +1,29 @@
-package leverwright.workbook.session;
+package leverwright.run.result;
 
 import java.util.ArrayList;
 import java.util.List;
-import leverwright.run.result.ClaimResult;
-import leverwright.run.result.NumberResult;
-import leverwright.run.result.Result;
-import leverwright.run.result.TableResult;
 
-/** Takes the workings that a reader sees folded out of results, as turns of a dial leave them out. */
-final class Folded {
+/**
+ * Takes the workings that a reader sees folded out of results. Turns of a dial and kept records leave them out: they follow
+ * from the numbers and are made again by a run; workings that stand open stay.
+ */
+public final class FoldedWorkings {
 
-    private Folded() {}
+    private FoldedWorkings() {}
 
-    static Result without(Result result) {
+    /**
+     * Returns a result without the workings that a reader sees folded.
+     *
+     * @param result any result
+     */
+    public static Result without(Result result) {
         if (result instanceof NumberResult number && !number.workingOpen()) {
             return new NumberResult(number.title(), number.quantity(), number.sides(), null, false, number.notes());
         }
         if (result instanceof TableResult table) {
             List<List<TableResult.Entry>> rows = new ArrayList<>();
             for (List<TableResult.Entry> row : table.rows()) {
-                rows.add(row.stream().map(Folded::without).toList());
+                rows.add(row.stream().map(FoldedWorkings::without).toList());
             }
             return new TableResult(table.title(), table.headings(), rows, table.notes());
         }
