@@ -12,6 +12,7 @@ import javax.lang.model.type.DeclaredType;
 import javax.lang.model.type.TypeKind;
 import javax.lang.model.type.TypeMirror;
 import javax.lang.model.util.ElementFilter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Knows the types whose values cannot change: primitives, a short list of Java's own, the values of the mechanics that
@@ -86,16 +87,15 @@ final class ImmutableTypes {
     }
 
     private static boolean isValue(TypeElement type) {
-        Element home = type;
-        boolean open = true;
-        while (home.getKind() != ElementKind.PACKAGE) {
-            open &= home.getModifiers().contains(Modifier.PUBLIC)
-                    || home.getEnclosingElement().getKind().isInterface();
-            home = home.getEnclosingElement();
+        boolean open = type.getModifiers().contains(Modifier.PUBLIC);
+        @Nullable Element home = type.getEnclosingElement();
+        while (home instanceof TypeElement outer) {
+            open &= outer.getModifiers().contains(Modifier.PUBLIC);
+            home = outer.getEnclosingElement();
         }
         return open
-                && ROOMS_OF_VALUES.contains(
-                        ((PackageElement) home).getQualifiedName().toString());
+                && home instanceof PackageElement room
+                && ROOMS_OF_VALUES.contains(room.getQualifiedName().toString());
     }
 
     private boolean look(TypeElement type, boolean house) {
