@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.results.format.ResultFormatType;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -14,7 +17,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
  * Runs the benchmarks of the test tree and leaves {@code target/bench/NAME.json}, with {@code NAME.machine.txt} beside it:
- * a figure without its machine, Java and state of the code says nothing.
+ * a figure without its machine, Java and state of the code says nothing. What is held against a peer or a floor goes into {@code
+ * NAME.ratios.txt}, both sides from the same minutes; the name "FirstResult" runs that comparison alone.
  *
  * <p>Arguments: a regular expression over the names of the benchmarks, and the name of the result.
  */
@@ -32,7 +36,21 @@ final class BenchmarkRun {
                 .resultFormat(ResultFormatType.JSON)
                 .result(folder.resolve(name + ".json").toString())
                 .build();
-        new Runner(options).run();
+        List<String> held = new ArrayList<>();
+        if ("FirstResult".matches("(?i).*(" + arguments[0] + ").*")) {
+            held.add(Peers.firstResult(folder));
+        }
+        if (!"FirstResult".equals(arguments[0])) {
+            Collection<RunResult> results = new Runner(options).run();
+            if (results.stream()
+                    .anyMatch(result -> result.getParams().getBenchmark().contains("StaticSolve"))) {
+                held.add(Peers.staticSolve(results));
+            }
+        }
+        if (!held.isEmpty()) {
+            Files.write(folder.resolve(name + ".ratios.txt"), held);
+            held.forEach(System.out::println);
+        }
     }
 
     private static List<String> machine() throws IOException, InterruptedException {

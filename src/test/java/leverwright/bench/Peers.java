@@ -1,0 +1,133 @@
+package leverwright.bench;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
+import org.openjdk.jmh.results.RunResult;
+
+/**
+ * What some benchmarks are held against, in the same minutes: the static solve against a C++ program, the first result of {@code
+ * leverwright run} against the least that one cell needs. Each gives one line with both figures and their ratio, or says what is
+ * missing.
+ */
+final class Peers {
+
+    private static final int PAIRS = 9;
+    private static final Path HOME = Path.of("target", "leverwright");
+
+    private Peers() {}
+
+    /** Returns the line of the static solve; the peer needs g++ and Eigen. */
+    static String staticSolve(Iterable<RunResult> results) throws IOException, InterruptedException {
+        double ours = 0;
+        for (RunResult result : results) {
+            if (result.getParams().getBenchmark().endsWith("StaticSolveBenchmark.solveOneAtATime")) {
+                ours = result.getPrimaryResult().getScore();
+            }
+        }
+        Process script = new ProcessBuilder("bash", "src/test/peers/bench.sh")
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        double peer = 0;
+        for (String line : lines(script.getInputStream())) {
+            if (line.startsWith("RATE eigen_aos ")) {
+                peer = Math.max(peer, Double.parseDouble(line.split(" ")[2]));
+            }
+        }
+        return script.waitFor() != 0 || peer == 0
+                ? "static solve: " + ours + "/s; no peer here (Debian: apt-get install g++ libeigen3-dev)"
+                : String.format(
+                        Locale.ROOT,
+                        "static solve: %.4g/s, peer eigen_aos %.4g/s, ratio %.2f",
+                        ours,
+                        peer,
+                        ours / peer);
+    }
+
+    /** Returns the line of the first result; needs the packaged program. */
+    static String firstResult(Path folder) throws IOException, InterruptedException {
+        Path launcher = HOME.resolve("bin").resolve("leverwright");
+        if (!Files.isExecutable(launcher)) {
+            return "first result: no package here; run 'mvn -q -DskipTests package' first";
+        }
+        List<String> floor = floor(folder);
+        List<String> run = List.of(launcher.toString(), "run", "workbooks/the-torso-leans.leverwright.json");
+        List<Double> floors = new ArrayList<>();
+        List<Double> runs = new ArrayList<>();
+        firstResult(floor);
+        firstResult(run);
+        for (int i = 0; i < PAIRS; i++) {
+            floors.add(firstResult(floor));
+            runs.add(firstResult(run));
+        }
+        double least = median(floors);
+        double ours = median(runs);
+        return String.format(
+                Locale.ROOT, "first result: %.0f ms, floor %.0f ms, ratio %.2f", ours, least, ours / least);
+    }
+
+    private static List<String> floor(Path folder) throws IOException {
+        Path jar = folder.resolve("floor.jar");
+        String name = FirstResultFloor.class.getName().replace('.', '/') + ".class";
+        try (InputStream bytes = Objects.requireNonNull(Peers.class.getResourceAsStream("/" + name));
+                OutputStream file = Files.newOutputStream(jar);
+                JarOutputStream out = new JarOutputStream(file)) {
+            out.putNextEntry(new JarEntry(name));
+            bytes.transferTo(out);
+        }
+        Path lib = HOME.resolve("lib").toAbsolutePath();
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+        Path shared = lib.resolve("leverwright-" + Runtime.version() + ".jsa");
+        Path cache = lib.resolve("leverwright-" + Runtime.version() + ".aot");
+        if (Files.exists(shared)) {
+            command.add("-XX:SharedArchiveFile=" + shared);
+        } else if (Files.exists(cache)) {
+            command.add("-XX:AOTCache=" + cache);
+        }
+        command.addAll(List.of("-Xlog:disable", "-cp", lib.resolve("leverwright.jar") + ":" + jar.toAbsolutePath()));
+        command.add(FirstResultFloor.class.getName());
+        return command;
+    }
+
+    /** Returns the milliseconds from the start of a process to its first line that tells of a fresh cell. */
+    private static double firstResult(List<String> command) throws IOException, InterruptedException {
+        long start = System.nanoTime();
+        ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
+        builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        Process process = builder.start();
+        double first = 0;
+        try (BufferedReader lines =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                if (first == 0 && line.endsWith("  fresh")) {
+                    first = (System.nanoTime() - start) / 1e6;
+                }
+            }
+        }
+        if (process.waitFor() != 0 || first == 0) {
+            throw new IOException("no first result from " + command);
+        }
+        return first;
+    }
+
+    private static List<String> lines(InputStream stream) throws IOException {
+        return new String(stream.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+    }
+
+    private static double median(List<Double> values) {
+        return values.stream().sorted().toList().get(values.size() / 2);
+    }
+}
