@@ -10,6 +10,7 @@ import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.numeric.Recent;
 import leverwright.mechanics.working.Sketch;
 import leverwright.mechanics.working.Sketch.Point;
 
@@ -22,6 +23,11 @@ final class Drawing {
     private static final double HEAD_ACROSS = 0.09;
     private static final double ARC = 0.3;
     private static final int STOPS = 13;
+    /** A knob that turns changes no stop of its own: those found last are kept. */
+    private static final Recent<Asked, List<Sketch.Stop>> RECENT = new Recent<>(16);
+
+    private record Asked(Performance start, Knob<?> knob, Moved what) {}
+
     private static final int DIGITS = 3;
 
     private final HeldPosture held;
@@ -202,6 +208,12 @@ final class Drawing {
                 || !performance.exercise().decides(knob)) {
             return;
         }
+        Asked asked = new Asked(performance.withSi(knob, knob.least().si()), knob, what);
+        List<Sketch.Stop> stops = RECENT.get(asked, () -> stops(performance, knob, what));
+        handles.add(new Sketch.Handle(knob.name(), where(layout, what), stops));
+    }
+
+    private static List<Sketch.Stop> stops(Performance performance, Knob<?> knob, Moved what) {
         double least = knob.least().si();
         double most = knob.most().si();
         List<Sketch.Stop> stops = new ArrayList<>();
@@ -217,6 +229,6 @@ final class Drawing {
                 continue;
             }
         }
-        handles.add(new Sketch.Handle(knob.name(), where(layout, what), stops));
+        return List.copyOf(stops);
     }
 }

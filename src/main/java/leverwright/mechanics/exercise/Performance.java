@@ -9,6 +9,7 @@ import leverwright.mechanics.body.ReadingStatus;
 import leverwright.mechanics.body.UncertainInput;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Measure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An exercise done by a lifter; an immutable value.
@@ -172,6 +173,20 @@ public final class Performance {
         for (int k = 0; k < places; k++) {
             grid(axes.get(axis).move(at, 2.0 * k / (places - 1) - 1), axes, axis + 1, places, all);
         }
+    }
+
+    /** Returns whether the other is the same exercise with the same settings by the very same lifter, as uncertain. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Performance that
+                && lifter() == that.lifter()
+                && exercise.equals(that.exercise)
+                && spread.equals(that.spread);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * System.identityHashCode(lifter()) + exercise.hashCode();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package leverwright.mechanics.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +11,7 @@ import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.numeric.Recent;
 import leverwright.mechanics.working.Curves;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +29,9 @@ public final class Sweep<Q extends Measure<Q>> {
     public static final int POINTS = 200;
     /** Greatest number of settings of a sweep. */
     public static final int MOST_POINTS = 10_000;
+
+    /** Turning the knob that is swept changes no curve: those made last are kept. */
+    private static final Recent<Asked, Made> RECENT = new Recent<>(8);
 
     private final Knob<Q> knob;
     private final Q from;
@@ -123,6 +128,28 @@ public final class Sweep<Q extends Measure<Q>> {
          * @param readings at least one
          */
         public Curves curves(Reading<?>... readings) {
+            Made made = RECENT.get(asked(readings), () -> make(readings));
+            Set<String> notes = new LinkedHashSet<>(made.notes());
+            notes.addAll(performance.exercise().cautions());
+            performance.lifter().notes().forEach(note -> notes.add(note.text()));
+            return new Curves(
+                    performance + ", through " + knob.name(),
+                    new Curves.Axis(knob.name(), knob.unit(), settings),
+                    made.curves(),
+                    current(),
+                    List.copyOf(notes));
+        }
+
+        /** What the curves depend on: all but the present setting of the knob that turns. */
+        private Asked asked(Reading<?>... readings) {
+            return new Asked(
+                    performance.withSi(knob, settings.get(0)),
+                    knob,
+                    settings,
+                    Arrays.stream(readings).map(Reading::label).toList());
+        }
+
+        private Made make(Reading<?>... readings) {
             List<Line> lines = new ArrayList<>();
             for (Reading<?> reading : readings) {
                 lines.add(new Line(reading));
@@ -136,15 +163,7 @@ public final class Sweep<Q extends Measure<Q>> {
                     line.read(held, setting, bands, gaps);
                 }
             }
-            Set<String> notes = new LinkedHashSet<>(gaps.notes());
-            notes.addAll(performance.exercise().cautions());
-            performance.lifter().notes().forEach(note -> notes.add(note.text()));
-            return new Curves(
-                    performance + ", through " + knob.name(),
-                    new Curves.Axis(knob.name(), knob.unit(), settings),
-                    lines.stream().map(line -> line.curve(bands)).toList(),
-                    current(),
-                    List.copyOf(notes));
+            return new Made(lines.stream().map(line -> line.curve(bands)).toList(), gaps.notes());
         }
 
         private @Nullable HeldPosture posture(double setting, Gaps gaps) {
@@ -169,6 +188,10 @@ public final class Sweep<Q extends Measure<Q>> {
             return onTheWay ? present : null;
         }
     }
+
+    private record Asked(Performance start, Knob<?> knob, List<Double> settings, List<String> readings) {}
+
+    private record Made(List<Curves.Curve> curves, List<String> notes) {}
 
     /** One reading through the sweep. */
     private static final class Line {
