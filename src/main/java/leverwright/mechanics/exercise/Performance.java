@@ -186,7 +186,7 @@ public final class Performance {
 
     @Override
     public int hashCode() {
-        return 31 * System.identityHashCode(lifter()) + exercise.hashCode();
+        return 31 * lifter().name().hashCode() + exercise.hashCode();
     }
 
     @Override
