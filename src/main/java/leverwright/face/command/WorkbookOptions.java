@@ -1,7 +1,7 @@
 package leverwright.face.command;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import leverwright.workbook.document.Workbook;
 import picocli.CommandLine.Option;
 
@@ -12,7 +12,7 @@ final class WorkbookOptions {
             names = "--set",
             paramLabel = "DIAL=SETTING",
             description = "set a dial, for example --set \"Torso lean=45 deg\"; may be given more than once")
-    private Map<String, String> settings = new LinkedHashMap<>();
+    private List<String> settings = new ArrayList<>();
 
     @Option(
             names = "--trust",
@@ -26,14 +26,24 @@ final class WorkbookOptions {
     /** Returns the workbook with the dials that were set on the command line. */
     Workbook applyTo(Workbook workbook) {
         Workbook set = workbook;
-        for (Map.Entry<String, String> setting : settings.entrySet()) {
-            set = set.withDial(setting.getKey().strip(), setting.getValue().strip());
+        for (String setting : settings) {
+            set = set.withDial(
+                    nameIn(setting), setting.substring(setting.indexOf('=') + 1).strip());
         }
         return set;
     }
 
     /** Returns the names of the dials that were set on the command line. */
     Iterable<String> setDials() {
-        return settings.keySet().stream().map(String::strip).toList();
+        return settings.stream().map(WorkbookOptions::nameIn).toList();
+    }
+
+    private static String nameIn(String setting) {
+        int equals = setting.indexOf('=');
+        if (equals < 0) {
+            throw new IllegalArgumentException("--set \"" + setting
+                    + "\" has no equals sign; write the dial's name and its value, like --set \"Torso lean=45 deg\"");
+        }
+        return setting.substring(0, equals).strip();
     }
 }

@@ -16,6 +16,9 @@ final class DiagnosticWords {
     private static final Pattern LOCATION = Pattern.compile("location:\\s+(.+)");
     private static final Pattern TYPES = Pattern.compile("incompatible types: (.+) cannot be converted to (.+)");
 
+    /** The packages before a type's own name, which say nothing to the author of a cell. */
+    private static final String PACKAGES = "\\b(?:[a-z]\\w*\\.)+(?=[A-Z])";
+
     private DiagnosticWords() {}
 
     /** Returns the first error that passes a test, or null when there is none. */
@@ -82,7 +85,7 @@ final class DiagnosticWords {
         Matcher location = LOCATION.matcher(message);
         String place = location.find() && !location.group(1).contains("Cell_") ? " in " + location.group(1) : "";
         String what = kind.equals("variable") ? "name" : kind;
-        return "the " + what + " " + symbol.group(2).strip() + " is not known here" + place
+        return ("the " + what + " " + symbol.group(2).strip() + " is not known here" + place).replaceAll(PACKAGES, "")
                 + "; check its spelling, or declare it in this cell or above";
     }
 

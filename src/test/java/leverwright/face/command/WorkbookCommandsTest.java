@@ -100,6 +100,19 @@ class WorkbookCommandsTest {
     }
 
     @Test
+    void aSettingWithoutAnEqualsSignIsBadUsageInPlainWords() {
+        assertEquals(2, run("run", DEMO, "--set", "Torso lean"));
+        assertTrue(err.toString().contains("--set \"Torso lean\" has no equals sign"), err.toString());
+    }
+
+    @Test
+    void aMisspeltSettingIsNamedWithoutPackages() throws IOException {
+        assertEquals(1, run("run", workbook("kneeExtension().knee(deg(60))")));
+        String words = out.toString().replaceAll("\\s+", " ");
+        assertTrue(words.contains("the method knee(Angle) is not known here in class KneeExtension"), words);
+    }
+
+    @Test
     void aChangedNumberIsFoundWhateverBecameOfTheSeal() throws IOException {
         Path file =
                 workbook("show(\"mass\", kg(62))", "claim(\"about 60\", kg(62), equalTo(kg(60)).within(percent(5)))");
