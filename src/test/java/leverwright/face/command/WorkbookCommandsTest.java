@@ -96,7 +96,10 @@ class WorkbookCommandsTest {
         assertEquals(2, run("run", DEMO, "--set", "Torso=45 deg"));
         assertEquals(
                 "leverwright: no cell declares a dial \"Torso\"; this workbook has Torso lean, Bar",
-                err.toString().strip());
+                err.toString()
+                        .lines()
+                        .filter(line -> !line.startsWith("leverwright: still computing"))
+                        .reduce("", String::concat));
     }
 
     @Test
