@@ -297,7 +297,11 @@ public final class Session implements AutoCloseable {
     public List<String> signatures(String id, String text, int caret) {
         NamesAbove above = sheet.namesAbove(id);
         List<String> own = shell.join().signatures(CaretSource.of(text, caret, above.classes()));
-        return own.isEmpty() ? above.signatures(text.substring(0, caret)) : own;
+        if (own.isEmpty()) {
+            own = above.signatures(text.substring(0, caret));
+        }
+        // newer JDKs tell nothing inside a class that extends a cell's: what needs no cell is asked for without them
+        return own.isEmpty() ? shell.join().signatures(CaretSource.of(text, caret, List.of())) : own;
     }
 
     /** Stops the operation that is under way, if one is. From any thread; returns at once. */
