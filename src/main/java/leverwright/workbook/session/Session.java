@@ -27,15 +27,18 @@ public final class Session implements AutoCloseable {
     private final Sheet sheet;
     private static final AtomicReference<@Nullable Prepared> PREPARED = new AtomicReference<>();
 
+    private final Compilers compilers;
     private final CompletableFuture<Shell> shell;
+    private volatile @Nullable Shell reader;
     private final Engine engine;
     private final Map<String, Set<String>> dialCells = new LinkedHashMap<>();
 
     /** Whether the rule that guards the ways that are shorter than a replay is followed; a test switches it off. */
     private boolean ruleFollowed = true;
 
-    private Session(Sheet sheet, CompletableFuture<Shell> shell, Engine engine) {
+    private Session(Sheet sheet, Compilers compilers, CompletableFuture<Shell> shell, Engine engine) {
         this.sheet = sheet;
+        this.compilers = compilers;
         this.shell = shell;
         this.engine = engine;
     }
@@ -59,7 +62,7 @@ public final class Session implements AutoCloseable {
             Gate gate = new Gate(AllowList.standard(), options.trusted());
             Compilers compilers = prepared.compilers;
             Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, prepared.shell::join, gate));
-            return new Session(sheet, prepared.shell, new Engine(options, prepared.worker, sheet));
+            return new Session(sheet, compilers, prepared.shell, new Engine(options, prepared.worker, sheet));
         } catch (RuntimeException e) {
             prepared.discard();
             throw e;
@@ -278,7 +281,7 @@ public final class Session implements AutoCloseable {
      */
     public List<Suggestion> completions(String id, String text, int caret) {
         NamesAbove above = sheet.namesAbove(id);
-        List<Suggestion> own = shell.join().suggestions(CaretSource.of(text, caret, above.classes()));
+        List<Suggestion> own = reader().suggestions(CaretSource.of(text, caret, above.classes()));
         Map<String, Suggestion> all = new LinkedHashMap<>();
         own.forEach(each -> all.put(each.text(), each));
         above.suggestions(text.substring(0, caret)).forEach(each -> all.putIfAbsent(each.text(), each));
@@ -296,12 +299,21 @@ public final class Session implements AutoCloseable {
      */
     public List<String> signatures(String id, String text, int caret) {
         NamesAbove above = sheet.namesAbove(id);
-        List<String> own = shell.join().signatures(CaretSource.of(text, caret, above.classes()));
-        if (own.isEmpty()) {
-            own = above.signatures(text.substring(0, caret));
+        List<String> own = reader().signatures(CaretSource.of(text, caret, above.classes()));
+        return own.isEmpty() ? above.signatures(text.substring(0, caret)) : own;
+    }
+
+    /**
+     * Returns the JShell that is asked about scripts as they are written. It is another one than that which compiles: after a
+     * snippet was dropped, JShell on newer JDKs tells no signatures any more.
+     */
+    private synchronized Shell reader() {
+        Shell known = reader;
+        if (known == null) {
+            known = new Shell(compilers.files(), compilers.options());
+            reader = known;
         }
-        // newer JDKs tell nothing inside a class that extends a cell's: what needs no cell is asked for without them
-        return own.isEmpty() ? shell.join().signatures(CaretSource.of(text, caret, List.of())) : own;
+        return known;
     }
 
     /** Stops the operation that is under way, if one is. From any thread; returns at once. */
@@ -314,6 +326,10 @@ public final class Session implements AutoCloseable {
     public void close() {
         engine.close();
         shell.thenAccept(Shell::close);
+        Shell asked = reader;
+        if (asked != null) {
+            asked.close();
+        }
     }
 
     /** Switches the safety rule off, so that a test can see that it notices. */
