@@ -325,8 +325,7 @@ public final class HeldPosture {
     /** Returns what must be said beside every result of this posture: how it stands, the lifter's notes, the cautions. */
     public List<String> notes() {
         Set<String> notes = new LinkedHashSet<>();
-        Standing standing = standing();
-        if (standing != Standing.BALANCED && standing != Standing.SUPPORTED) {
+        if (!standing().asChosen()) {
             notes.add(new StandingWords(this).text());
         }
         notes.addAll(performance.exercise().remarks(layout));
@@ -381,11 +380,11 @@ public final class HeldPosture {
         Variations.Band band = variations().band(value.si(), again);
         Answer<M> answer =
                 Answer.of(label, value, sides, working).between(value.with(band.low(), 0), value.with(band.high(), 0));
-        Set<String> notes = new LinkedHashSet<>(extra);
-        Standing standing = standing();
-        if (standing.wouldFall()) {
+        Set<String> notes = new LinkedHashSet<>();
+        if (!standing().asChosen()) {
             notes.add(new StandingWords(this).text());
         }
+        notes.addAll(extra);
         band.remark().ifPresent(notes::add);
         notes.add(Cautions.GENERAL);
         return answer.noted(notes);

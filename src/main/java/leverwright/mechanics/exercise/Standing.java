@@ -24,6 +24,11 @@ public enum Standing {
         return words;
     }
 
+    /** Tells whether nothing need be said about it: balanced as chosen, or carried by a seat. */
+    boolean asChosen() {
+        return this == BALANCED || this == SUPPORTED;
+    }
+
     /** Tells whether the lifter would fall. */
     public boolean wouldFall() {
         return this == WOULD_FALL_FORWARD || this == WOULD_FALL_BACKWARD;
