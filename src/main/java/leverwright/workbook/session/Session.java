@@ -166,6 +166,31 @@ public final class Session implements AutoCloseable {
     }
 
     /**
+     * Sets every dial at once and computes what depends on those that changed.
+     *
+     * @param settings the dials that are set by hand, by name; the others go back to their scripts' own values
+     * @return what came of every cell
+     */
+    public RunReport setDials(Map<String, String> settings) {
+        synchronized (operations) {
+            engine.begin();
+            Set<String> roots = new LinkedHashSet<>();
+            Set<String> names = new LinkedHashSet<>(engine.settings().keySet());
+            names.addAll(settings.keySet());
+            for (String name : names) {
+                if (!Objects.equals(engine.settings().get(name), settings.get(name))) {
+                    roots.addAll(dialCells.getOrDefault(name, Set.of()));
+                }
+            }
+            engine.settings().clear();
+            engine.settings().putAll(settings);
+            Set<String> concerned = sheet.withReaders(roots);
+            concerned.forEach(engine::pardon);
+            return compute(concerned, Message.Mode.SHORT, true);
+        }
+    }
+
+    /**
      * Changes the script of one cell; it and everything that reads from it is computed again.
      *
      * @param id the cell's id

@@ -1,0 +1,284 @@
+package leverwright.face.desk.model;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Executor;
+import java.util.stream.Stream;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import leverwright.workbook.document.FileStamp;
+import leverwright.workbook.document.Journal;
+import leverwright.workbook.document.OpenedWorkbook;
+import leverwright.workbook.document.Workbook;
+import leverwright.workbook.document.WorkbookFiles;
+import leverwright.workbook.json.JsonProblem;
+import org.jspecify.annotations.Nullable;
+
+/** The user's desk: where things are kept, what may compute on opening, recent files, settings, and how workbooks open. */
+public final class DeskHome implements AutoCloseable {
+
+    private static final int MOST_RECENT = 12;
+
+    private final DeskFolders folders;
+    private final @Nullable Path shelf;
+    private final DeskTiming timing;
+    private final Executor view;
+    private final DeskLog log;
+    private final TrustStore trust;
+    private final KeptLines recentLines;
+    private final KeptLines settingLines;
+    private final ObservableList<Path> recent = FXCollections.observableArrayList();
+    private final WorkbookFiles files = WorkbookFiles.onDisk();
+
+    /**
+     * Makes a desk.
+     *
+     * @param folders where the user's things are kept
+     * @param shelf the folder of workbooks that come with the program, or null when there is none
+     * @param timing how long the desk waits before it acts
+     * @param view runs what changes observable values: the window's thread
+     */
+    public DeskHome(DeskFolders folders, @Nullable Path shelf, DeskTiming timing, Executor view) {
+        this.folders = folders;
+        this.shelf = shelf;
+        this.timing = timing;
+        this.view = view;
+        log = DeskLog.in(folders.state());
+        trust = new TrustStore(folders.config(), log);
+        recentLines = new KeptLines(folders.config().resolve("recent.txt"), log);
+        settingLines = new KeptLines(folders.config().resolve("settings.txt"), log);
+        recentLines.read().forEach(line -> recent.add(Path.of(line)));
+    }
+
+    /**
+     * Returns the desk of this user with the waits of the window.
+     *
+     * @param view runs what changes observable values: {@code Platform::runLater}
+     */
+    public static DeskHome ofUser(Executor view) {
+        return new DeskHome(DeskFolders.ofUser(), shippedShelf(), DeskTiming.standard(), view);
+    }
+
+    /** Returns the folder of workbooks beside the packaged program, or null when the program is not packaged. */
+    private static @Nullable Path shippedShelf() {
+        try {
+            Path jar = Path.of(DeskHome.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            Path lib = jar.getParent();
+            Path folder = lib == null ? null : lib.resolveSibling("workbooks");
+            return folder != null && jar.toString().endsWith(".jar") && Files.isDirectory(folder) ? folder : null;
+        } catch (URISyntaxException strange) {
+            return null;
+        }
+    }
+
+    /**
+     * Opens a workbook. It computes at once only if it comes with the program or this user saved or trusted exactly these
+     * bytes.
+     *
+     * @param file the workbook's file
+     * @throws IOException when it cannot be read, in words
+     * @throws JsonProblem when it is not a workbook that this version can read, in words
+     */
+    public DeskModel open(Path file) throws IOException {
+        OpenedWorkbook opened = files.read(file);
+        Permission permission = isOfShelf(opened.stamp()) ? Permission.GATED : trust.of(opened.stamp());
+        Path absolute = file.toAbsolutePath().normalize();
+        remember(absolute);
+        return new DeskModel(this, opened.workbook(), Optional.of(absolute), Optional.of(opened.stamp()), permission);
+    }
+
+    /**
+     * Begins a new workbook from a starter; it has no file until it is saved.
+     *
+     * @param starter what to begin with
+     */
+    public DeskModel begin(Starter starter) {
+        return new DeskModel(this, starter.workbook(), Optional.empty(), Optional.empty(), Permission.GATED);
+    }
+
+    /**
+     * Returns text that was typed and never saved in workbooks that had no file yet, from windows that are gone. Text of
+     * workbooks with a file is offered when that file is opened.
+     */
+    public List<Journal.Unsaved> leftBehind() {
+        List<Journal.Unsaved> found = new ArrayList<>();
+        try {
+            for (Journal.Unsaved unsaved : Journal.all(journals())) {
+                if (unsaved.base().isEmpty() && isAbandoned(unsaved.name())) {
+                    found.add(unsaved);
+                }
+            }
+        } catch (IOException unreadable) {
+            log.failure("journals could not be read", unreadable);
+        }
+        return found;
+    }
+
+    private boolean isAbandoned(String name) throws IOException {
+        Optional<FileClaim> claim = FileClaim.on(folders.state(), name);
+        if (claim.isPresent()) {
+            claim.get().close();
+        }
+        return claim.isPresent();
+    }
+
+    /**
+     * Brings text back that was left behind, as a new workbook without a file.
+     *
+     * @param unsaved one of {@link #leftBehind()}
+     */
+    public DeskModel bringBack(Journal.Unsaved unsaved) {
+        DeskModel model = new DeskModel(
+                this, Workbook.empty(unsaved.workbook().title()), Optional.empty(), Optional.empty(), Permission.GATED);
+        model.takeOver(unsaved.workbook());
+        forget(unsaved);
+        return model;
+    }
+
+    /**
+     * Gives up text that was left behind.
+     *
+     * @param unsaved one of {@link #leftBehind()}
+     */
+    public void forget(Journal.Unsaved unsaved) {
+        try {
+            Journal.of(journals(), unsaved.name()).clear();
+        } catch (IOException failure) {
+            log.failure("a journal could not be removed", failure);
+        }
+    }
+
+    /** Returns the files opened last, the newest first. */
+    public ObservableList<Path> recent() {
+        return FXCollections.unmodifiableObservableList(recent);
+    }
+
+    void remember(Path file) {
+        recent.remove(file);
+        recent.add(0, file);
+        if (recent.size() > MOST_RECENT) {
+            recent.remove(MOST_RECENT, recent.size());
+        }
+        recentLines.write(recent.stream().map(Path::toString).toList());
+    }
+
+    /**
+     * Returns a setting of the desk, such as its colours or the scale of its text.
+     *
+     * @param key the setting's name, without an equals sign
+     * @param otherwise what holds when it was never set
+     */
+    public String setting(String key, String otherwise) {
+        return settings().getOrDefault(key, otherwise);
+    }
+
+    /**
+     * Keeps a setting of the desk.
+     *
+     * @param key the setting's name, without an equals sign
+     * @param value the setting, one line
+     */
+    public void set(String key, String value) {
+        Map<String, String> all = settings();
+        all.put(key, value);
+        settingLines.write(all.entrySet().stream()
+                .map(entry -> entry.getKey() + "=" + entry.getValue())
+                .toList());
+    }
+
+    private Map<String, String> settings() {
+        Map<String, String> all = new LinkedHashMap<>();
+        for (String line : settingLines.read()) {
+            int equals = line.indexOf('=');
+            if (equals > 0) {
+                all.put(line.substring(0, equals), line.substring(equals + 1));
+            }
+        }
+        return all;
+    }
+
+    /** Returns the workbooks that come with the program, by file name. */
+    public List<Path> shelf() {
+        Path folder = shelf;
+        if (folder == null) {
+            return List.of();
+        }
+        try (Stream<Path> found = Files.list(folder)) {
+            return found.filter(file -> file.toString().endsWith(".leverwright.json"))
+                    .sorted()
+                    .toList();
+        } catch (IOException unreadable) {
+            log.failure("the shelf could not be read", unreadable);
+            return List.of();
+        }
+    }
+
+    private boolean isOfShelf(FileStamp stamp) {
+        for (Path file : shelf()) {
+            try {
+                if (files.stamp(file).equals(stamp)) {
+                    return true;
+                }
+            } catch (IOException unreadable) {
+                log.failure("a workbook of the shelf could not be read", unreadable);
+            }
+        }
+        return false;
+    }
+
+    /** Returns whether a file lies in the program's own folder and is not to be saved over. */
+    boolean isOnShelf(Path file) {
+        Path folder = shelf;
+        return folder != null && file.startsWith(folder.toAbsolutePath().normalize());
+    }
+
+    Path journals() {
+        return folders.state().resolve("journals");
+    }
+
+    Path state() {
+        return folders.state();
+    }
+
+    TrustStore trust() {
+        return trust;
+    }
+
+    WorkbookFiles files() {
+        return files;
+    }
+
+    DeskTiming timing() {
+        return timing;
+    }
+
+    Executor view() {
+        return view;
+    }
+
+    /** Returns the log, for what the window itself has to say. */
+    public DeskLog log() {
+        return log;
+    }
+
+    static String newName() {
+        return "untitled " + UUID.randomUUID();
+    }
+
+    @Override
+    public void close() {
+        log.close();
+    }
+}

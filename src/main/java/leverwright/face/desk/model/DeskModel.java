@@ -1,0 +1,834 @@
+package leverwright.face.desk.model;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyLongProperty;
+import javafx.beans.property.ReadOnlyLongWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import leverwright.run.result.CellState;
+import leverwright.run.result.Result;
+import leverwright.workbook.document.Cell;
+import leverwright.workbook.document.FileStamp;
+import leverwright.workbook.document.NoteCell;
+import leverwright.workbook.document.ScriptCell;
+import leverwright.workbook.document.Workbook;
+import leverwright.workbook.document.WorkbookRecord;
+import leverwright.workbook.json.JsonProblem;
+import leverwright.workbook.session.CellScript;
+import leverwright.workbook.session.CleanRun;
+import leverwright.workbook.session.SessionOptions;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One open workbook. Call every method on the window's thread; none blocks, and everything observable changes on that
+ * thread only.
+ */
+public final class DeskModel implements AutoCloseable {
+
+    private static final Duration PATIENCE_AT_SAVING = Duration.ofSeconds(3);
+
+    private final DeskHome home;
+    private final OwnFile file;
+    private final SheetViews views = new SheetViews();
+    private final History history;
+    private final RunQueue queue;
+    private final ScheduledThreadPoolExecutor clock = executor("desk clock");
+    private final ScheduledThreadPoolExecutor disk = executor("desk files");
+
+    private final ReadOnlyObjectWrapper<Workbook> workbook = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Optional<Path>> path = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Permission> permission = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper undoable = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyObjectWrapper<Progress> progress = new ReadOnlyObjectWrapper<>(new Progress("", 0, 0));
+    private final ReadOnlyObjectWrapper<ClaimCount> claims = new ReadOnlyObjectWrapper<>(new ClaimCount(0, 0, 0, 0));
+    private final ReadOnlyObjectWrapper<Optional<Held>> held = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper status = new ReadOnlyStringWrapper("");
+    private final ReadOnlyLongWrapper batch = new ReadOnlyLongWrapper();
+    private final ObservableList<Notice> notices = FXCollections.observableArrayList();
+    private final ObservableList<Pin> pins = FXCollections.observableArrayList();
+
+    private Workbook saved;
+    private Caret caret = new Caret("", 0);
+    private long version = 1;
+    private Optional<Workbook> offered = Optional.empty();
+    private @Nullable ScheduledFuture<?> journalling;
+    private boolean closed;
+
+    DeskModel(DeskHome home, Workbook opened, Optional<Path> file, Optional<FileStamp> stamp, Permission permitted) {
+        this.home = home;
+        this.file = new OwnFile(home, file, stamp);
+        history = new History(home.timing().typingPause());
+        saved = opened;
+        queue = new RunQueue(home.timing(), home.view(), clock, home.log(), this::take);
+        workbook.set(opened);
+        path.set(file);
+        permission.set(permitted);
+        views.take(opened.sheet());
+        views.showRecord(opened);
+        claims.set(views.claims());
+        describe(null);
+        if (file.isPresent() && !this.file.isOwned()) {
+            tell(
+                    Notice.Kind.OPEN_ELSEWHERE,
+                    "Another window has this file open; this one can save under another name.");
+        }
+        offered = this.file.unsaved().filter(text -> !sameText(text, opened));
+        offered.ifPresent(text -> tell(
+                Notice.Kind.UNSAVED_TEXT,
+                "Text of this workbook was typed and never saved. Bring it back or forget it."));
+        long poll = home.timing().poll().toMillis();
+        disk.scheduleWithFixedDelay(this::lookAtDisk, poll, poll, TimeUnit.MILLISECONDS);
+        compute(Duration.ZERO);
+    }
+
+    private static ScheduledThreadPoolExecutor executor(String name) {
+        ScheduledThreadPoolExecutor executor = new ScheduledThreadPoolExecutor(1, task -> {
+            Thread thread = new Thread(task, name);
+            thread.setDaemon(true);
+            return thread;
+        });
+        executor.setRemoveOnCancelPolicy(true);
+        executor.setContinueExistingPeriodicTasksAfterShutdownPolicy(false);
+        executor.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+        return executor;
+    }
+
+    /** Returns the workbook as it stands. */
+    public ReadOnlyObjectProperty<Workbook> workbook() {
+        return workbook.getReadOnlyProperty();
+    }
+
+    /** Returns the workbook's file; empty for one that was never saved. */
+    public ReadOnlyObjectProperty<Optional<Path>> file() {
+        return path.getReadOnlyProperty();
+    }
+
+    /** Returns the cells from top to bottom; not to be changed by the caller. */
+    public ObservableList<CellView> cells() {
+        return FXCollections.unmodifiableObservableList(views.cells);
+    }
+
+    /**
+     * Returns the view of a cell.
+     *
+     * @param id the cell's id
+     */
+    public Optional<CellView> cell(String id) {
+        return Optional.ofNullable(views.find(id));
+    }
+
+    /** Returns the dials in order of the sheet; not to be changed by the caller. */
+    public ObservableList<DialView> dials() {
+        return FXCollections.unmodifiableObservableList(views.dials);
+    }
+
+    /** Returns what the reader lets the workbook do. */
+    public ReadOnlyObjectProperty<Permission> permission() {
+        return permission.getReadOnlyProperty();
+    }
+
+    /** Returns whether something is not in the file: text, structure or the setting of a dial. */
+    public ReadOnlyBooleanProperty unsaved() {
+        return unsaved.getReadOnlyProperty();
+    }
+
+    /** Returns whether there is a step to undo. */
+    public ReadOnlyBooleanProperty undoable() {
+        return undoable.getReadOnlyProperty();
+    }
+
+    /** Returns whether there is a step to do again. */
+    public ReadOnlyBooleanProperty redoable() {
+        return redoable.getReadOnlyProperty();
+    }
+
+    /** Returns whether a run is under way that takes long enough to be told of. */
+    public ReadOnlyBooleanProperty busy() {
+        return busy.getReadOnlyProperty();
+    }
+
+    /** Returns how far the run has come. */
+    public ReadOnlyObjectProperty<Progress> progress() {
+        return progress.getReadOnlyProperty();
+    }
+
+    /** Returns how many claims came to which verdict. */
+    public ReadOnlyObjectProperty<ClaimCount> claims() {
+        return claims.getReadOnlyProperty();
+    }
+
+    /** Returns the setting that is held for before and after; empty when none is. */
+    public ReadOnlyObjectProperty<Optional<Held>> held() {
+        return held.getReadOnlyProperty();
+    }
+
+    /** Returns one line about the state of the whole, for example {@code "all 5 scripts fresh, 0.24 ms"}. */
+    public ReadOnlyStringProperty status() {
+        return status.getReadOnlyProperty();
+    }
+
+    /** Returns a number that grows by one after each batch of results. */
+    public ReadOnlyLongProperty batch() {
+        return batch.getReadOnlyProperty();
+    }
+
+    /** Returns what the reader should know; not to be changed by the caller. */
+    public ObservableList<Notice> notices() {
+        return FXCollections.unmodifiableObservableList(notices);
+    }
+
+    /** Returns the results that are kept in view; to be changed by {@link #pin} and {@link #unpin}. */
+    public ObservableList<Pin> pins() {
+        return FXCollections.unmodifiableObservableList(pins);
+    }
+
+    /**
+     * Keeps a result in view.
+     *
+     * @param pin which one
+     */
+    public void pin(Pin pin) {
+        if (!pins.contains(pin)) {
+            pins.add(pin);
+        }
+    }
+
+    /**
+     * No longer keeps a result in view.
+     *
+     * @param pin which one
+     */
+    public void unpin(Pin pin) {
+        pins.remove(pin);
+    }
+
+    /**
+     * Returns the result that a pin points to now; empty while its script shows none there.
+     *
+     * @param pin a pin
+     */
+    public Optional<Result> pinned(Pin pin) {
+        return cell(pin.cell())
+                .map(view -> view.shown().get().results())
+                .filter(results -> pin.index() < results.size())
+                .map(results -> results.get(pin.index()));
+    }
+
+    /**
+     * Changes the text of a cell as it is typed. Consecutive typing in one cell is one step of the history.
+     *
+     * @param id the cell's id
+     * @param text the whole new text
+     * @param position the offset of the caret after the change, in UTF-16 units
+     * @throws IllegalArgumentException when there is no cell of this id
+     */
+    public void type(String id, String text, int position) {
+        change(workbook.get().withText(id, text), new Caret(id, position), id);
+    }
+
+    /** Ends a stretch of typing: the next typed text is a step of its own. */
+    public void endTyping() {
+        history.endTyping();
+    }
+
+    /**
+     * Changes the texts of several cells in one step of the history, as find and replace does.
+     *
+     * @param texts the new texts by the cells' ids
+     * @throws IllegalArgumentException when there is no cell of one of these ids
+     */
+    public void replaceTexts(Map<String, String> texts) {
+        Workbook next = workbook.get();
+        Caret place = caret;
+        for (Map.Entry<String, String> text : texts.entrySet()) {
+            next = next.withText(text.getKey(), text.getValue());
+            place = new Caret(text.getKey(), 0);
+        }
+        change(next, place, null);
+    }
+
+    /**
+     * Gives a script another title.
+     *
+     * @param id the script's id
+     * @param title the title, one line; empty for none
+     * @throws IllegalArgumentException when there is no script of this id or the title has more than one line
+     */
+    public void retitle(String id, String title) {
+        Cell cell = workbook.get().cell(id).orElse(null);
+        if (!(cell instanceof ScriptCell script)) {
+            throw new IllegalArgumentException(
+                    "there is no script called " + id + " in this workbook; name one there is");
+        }
+        change(workbook.get().withCell(script.withTitle(title)), new Caret(id, 0), "title of " + id);
+    }
+
+    /**
+     * Changes the words about the workbook.
+     *
+     * @param title what it is called
+     * @param author who wrote it
+     * @param about what it is for
+     */
+    public void describe(String title, String author, String about) {
+        change(workbook.get().withWords(title, author, about), caret, "words");
+    }
+
+    /**
+     * Adds a script.
+     *
+     * @param index where it is to stand, 0 for the top
+     * @param text its text
+     * @return its id
+     * @throws IllegalArgumentException when there is no such place
+     */
+    public String addScript(int index, String text) {
+        return add(index, new ScriptCell(freshId(), text));
+    }
+
+    /**
+     * Adds a note.
+     *
+     * @param index where it is to stand, 0 for the top
+     * @param text its text
+     * @return its id
+     * @throws IllegalArgumentException when there is no such place
+     */
+    public String addNote(int index, String text) {
+        return add(index, new NoteCell(freshId(), text));
+    }
+
+    private String freshId() {
+        return workbook.get().newId();
+    }
+
+    private String add(int index, Cell cell) {
+        change(
+                workbook.get().withAdded(index, cell),
+                new Caret(cell.id(), cell.text().length()),
+                null);
+        return cell.id();
+    }
+
+    /**
+     * Moves a cell.
+     *
+     * @param id the cell's id
+     * @param index where it is to stand afterwards, 0 for the top
+     * @throws IllegalArgumentException when there is no such cell or place
+     */
+    public void move(String id, int index) {
+        change(workbook.get().withMoved(id, index), new Caret(id, 0), null);
+    }
+
+    /**
+     * Deletes a cell; undo brings it back.
+     *
+     * @param id the cell's id
+     * @throws IllegalArgumentException when there is no such cell
+     */
+    public void delete(String id) {
+        List<Cell> before = workbook.get().sheet();
+        Workbook next = workbook.get().withoutCell(id);
+        int index = 0;
+        while (!before.get(index).id().equals(id)) {
+            index++;
+        }
+        String near = next.sheet().isEmpty()
+                ? ""
+                : next.sheet().get(Math.min(index, next.sheet().size() - 1)).id();
+        change(next, new Caret(near, 0), null);
+    }
+
+    /** Undoes one step; returns where it was made, empty when there is none. */
+    public Optional<Caret> undo() {
+        return history.undo().map(this::goTo);
+    }
+
+    /** Does one undone step again; returns where it was made, empty when there is none. */
+    public Optional<Caret> redo() {
+        return history.redo().map(this::goTo);
+    }
+
+    private Caret goTo(History.Place place) {
+        Workbook there = place.workbook();
+        caret = place.caret();
+        settle(workbook.get().withSheet(there.sheet()).withWords(there.title(), there.author(), there.about()));
+        return caret;
+    }
+
+    private void change(Workbook next, Caret place, @Nullable String typing) {
+        Workbook before = workbook.get();
+        if (sameText(before, next)) {
+            return;
+        }
+        history.keep(before, next, caret.cell().isEmpty() ? place : caret, place, typing, System.nanoTime());
+        caret = place;
+        settle(next);
+    }
+
+    /** Tells the model where the caret is, so that a step can bring it back there. */
+    public void caretAt(Caret place) {
+        caret = place;
+    }
+
+    private void settle(Workbook next) {
+        Workbook before = workbook.get();
+        List<CellScript> old = scripts(before);
+        List<CellScript> now = scripts(next);
+        workbook.set(next);
+        views.take(next.sheet());
+        if (!old.equals(now)) {
+            version++;
+            views.outdate(changed(old, now), version, true);
+            compute(home.timing().settle());
+        }
+        afterChange();
+    }
+
+    private void afterChange() {
+        undoable.set(history.canUndo());
+        redoable.set(history.canRedo());
+        boolean text = !sameText(workbook.get(), saved);
+        unsaved.set(text || !workbook.get().dials().equals(saved.dials()));
+        if (text && journalling == null && !closed) {
+            journalling = clock.schedule(
+                    () -> home.view().execute(this::journal),
+                    home.timing().journal().toMillis(),
+                    TimeUnit.MILLISECONDS);
+        }
+        if (!text && offered.isEmpty() && !closed) {
+            disk.execute(file::forget);
+        }
+        describe(null);
+    }
+
+    private void journal() {
+        journalling = null;
+        if (closed || sameText(workbook.get(), saved)) {
+            return;
+        }
+        Workbook now = workbook.get();
+        disk.execute(() -> {
+            String problem = file.keep(now);
+            if (!problem.isEmpty()) {
+                home.view().execute(() -> tell(Notice.Kind.FILE, problem));
+            }
+        });
+    }
+
+    /** Every script that stands, reads or is written differently, and all below the first that moved. */
+    private static Set<String> changed(List<CellScript> before, List<CellScript> after) {
+        Set<String> ids = new LinkedHashSet<>();
+        boolean sameOrder = before.stream()
+                .map(CellScript::id)
+                .toList()
+                .equals(after.stream().map(CellScript::id).toList());
+        boolean moved = false;
+        for (int i = 0; i < after.size(); i++) {
+            boolean same = i < before.size() && before.get(i).equals(after.get(i));
+            moved |= !same && !sameOrder;
+            if (!same || moved) {
+                ids.add(after.get(i).id());
+            }
+        }
+        before.forEach(script -> {
+            if (after.stream().noneMatch(other -> other.id().equals(script.id()))) {
+                ids.add(script.id());
+            }
+        });
+        return ids;
+    }
+
+    private static List<CellScript> scripts(Workbook workbook) {
+        return workbook.scripts().stream()
+                .map(cell -> new CellScript(cell.id(), cell.text()))
+                .toList();
+    }
+
+    private static boolean sameText(Workbook one, Workbook other) {
+        return one.sheet().equals(other.sheet())
+                && one.title().equals(other.title())
+                && one.author().equals(other.author())
+                && one.about().equals(other.about());
+    }
+
+    /**
+     * Turns a dial to the nearest whole step, as slider, wheel, arrow keys, figure and chart do. Turns that come while a
+     * run is under way replace one another.
+     *
+     * @param dial the dial's name; an unknown one is passed over
+     * @param si where to, in SI units (radians for angles); outside the range its nearer end is taken
+     */
+    public void turn(String dial, double si) {
+        DialView view = views.dial(dial);
+        if (view != null && Double.isFinite(si)) {
+            view.complain("");
+            setting(dial, DialText.turned(view.declared().get(), si));
+        }
+    }
+
+    /**
+     * Sets a dial to what the reader typed. What cannot be read or lies outside the range is not taken; then the dial's
+     * {@link DialView#error()} says why.
+     *
+     * @param dial the dial's name; an unknown one is passed over
+     * @param text for example {@code "45 deg"}, {@code "0.8 rad"}, {@code "45 ± 5 deg"}, or a number in the dial's unit
+     */
+    public void typeDial(String dial, String text) {
+        DialView view = views.dial(dial);
+        if (view == null) {
+            return;
+        }
+        try {
+            String taken = DialText.typed(view.declared().get(), text);
+            view.complain("");
+            setting(dial, taken);
+        } catch (IllegalArgumentException refused) {
+            view.complain(String.valueOf(refused.getMessage()));
+        }
+    }
+
+    /**
+     * Puts a dial back where its script puts it.
+     *
+     * @param dial the dial's name
+     */
+    public void resetDial(String dial) {
+        Map<String, String> settings = new LinkedHashMap<>(workbook.get().dials());
+        settings.remove(dial);
+        settings(settings);
+    }
+
+    /** Puts every dial back where its script puts it. */
+    public void resetDials() {
+        settings(Map.of());
+    }
+
+    private void setting(String dial, String text) {
+        settings(workbook.get().withDial(dial, text).dials());
+    }
+
+    private void settings(Map<String, String> settings) {
+        Map<String, String> before = workbook.get().dials();
+        if (before.equals(settings)) {
+            return;
+        }
+        workbook.set(workbook.get().withDials(settings));
+        version++;
+        for (DialView view : views.dials) {
+            String now = settings.get(view.name());
+            if (!Objects.equals(before.get(view.name()), now)) {
+                views.outdate(views.declarers(view.name()), version, permission.get() == Permission.ASLEEP);
+                view.complain("");
+                view.choose(now);
+            }
+        }
+        compute(Duration.ZERO);
+        afterChange();
+    }
+
+    /** Holds the present setting and what it shows, to be seen beside what comes. */
+    public void hold() {
+        hold(new Held(workbook.get().dials(), views.shown()));
+    }
+
+    private void hold(Held kept) {
+        held.set(Optional.of(kept));
+        for (CellView view : views.cells) {
+            view.hold(Optional.ofNullable(kept.shown().get(view.id())));
+        }
+    }
+
+    /** Lets go of the held setting. */
+    public void letGo() {
+        held.set(Optional.empty());
+        views.cells.forEach(view -> view.hold(Optional.empty()));
+    }
+
+    /** Goes to the held setting and holds the one of before. */
+    public void swapHeld() {
+        Held kept = held.get().orElse(null);
+        if (kept != null) {
+            hold();
+            settings(kept.settings());
+        }
+    }
+
+    private void compute(Duration wait) {
+        if (permission.get() != Permission.ASLEEP && !closed) {
+            queue.want(target(), wait);
+        }
+    }
+
+    private RunQueue.Target target() {
+        long seed = workbook.get().record().map(WorkbookRecord::seed).orElse(SessionOptions.STANDARD_SEED);
+        return new RunQueue.Target(
+                version, scripts(workbook.get()), workbook.get().dials(), permission.get() == Permission.TRUSTED, seed);
+    }
+
+    /** Runs every script from the top in a new worker; a workbook that was asleep computes behind the gate from now on. */
+    public void computeFromTheTop() {
+        if (permission.get() == Permission.ASLEEP) {
+            permission.set(Permission.GATED);
+        }
+        version++;
+        queue.fromTheTop(target());
+    }
+
+    /** Lifts the allow-list for this workbook, and remembers that for its file as it stands there. */
+    public void trust() {
+        permission.set(Permission.TRUSTED);
+        file.stamp().ifPresent(stamp -> disk.execute(() -> home.trust().remember(stamp, Permission.TRUSTED)));
+        version++;
+        queue.fromTheTop(target());
+    }
+
+    /** Stops the run that is under way. */
+    public void stop() {
+        queue.stop();
+    }
+
+    private void take(Batch arrived) {
+        if (closed) {
+            return;
+        }
+        views.take(arrived, workbook.get().dials());
+        busy.set(!arrived.complete());
+        progress.set(views.progress());
+        claims.set(views.claims());
+        notices.removeIf(notice -> notice.kind() == Notice.Kind.WORKER);
+        if (!arrived.fault().isEmpty()) {
+            tell(Notice.Kind.WORKER, arrived.fault());
+        }
+        if (!arrived.differences().isEmpty()) {
+            tell(
+                    Notice.Kind.DIFFERENCE,
+                    "A run from the top gave other values in " + arrived.differences()
+                            + " than were shown; those of the run from the top stand there now.");
+        }
+        describe(arrived);
+        batch.set(batch.get() + 1);
+    }
+
+    private void describe(@Nullable Batch arrived) {
+        Map<CellState, Integer> counts = new LinkedHashMap<>();
+        views.scripts().forEach(view -> counts.merge(view.shown().get().state(), 1, Integer::sum));
+        int all = views.scripts().size();
+        String words;
+        if (all == 0) {
+            words = "no script yet";
+        } else if (counts.size() == 1) {
+            words = (all == 1 ? "the script " : "all " + all + " scripts ")
+                    + counts.keySet().iterator().next().words();
+        } else {
+            List<String> parts = new ArrayList<>();
+            counts.forEach((state, count) -> parts.add(count + " " + state.words()));
+            words = String.join(", ", parts);
+        }
+        if (arrived != null && arrived.complete()) {
+            words += String.format(
+                    java.util.Locale.ROOT, ", %.2f ms", arrived.took().toNanos() / 1e6);
+        }
+        status.set(words);
+    }
+
+    private void tell(Notice.Kind kind, String words) {
+        notices.removeIf(notice -> notice.kind() == kind);
+        notices.add(new Notice(kind, words));
+    }
+
+    /**
+     * Takes a notice away.
+     *
+     * @param notice one of {@link #notices()}
+     */
+    public void dismiss(Notice notice) {
+        notices.remove(notice);
+    }
+
+    /** Takes back the unsaved text that was found when the workbook was opened; undo goes to the file as it is. */
+    public void bringBackUnsaved() {
+        Optional<Workbook> found = offered;
+        offered = Optional.empty();
+        notices.removeIf(notice -> notice.kind() == Notice.Kind.UNSAVED_TEXT);
+        found.ifPresent(this::takeOver);
+    }
+
+    /** Gives up the unsaved text that was found when the workbook was opened. */
+    public void forgetUnsaved() {
+        offered = Optional.empty();
+        notices.removeIf(notice -> notice.kind() == Notice.Kind.UNSAVED_TEXT);
+        disk.execute(file::forget);
+        afterChange();
+    }
+
+    /** Takes sheet and words of another workbook as one step. */
+    void takeOver(Workbook other) {
+        Workbook next = workbook.get().withSheet(other.sheet()).withWords(other.title(), other.author(), other.about());
+        change(
+                next,
+                new Caret(other.sheet().isEmpty() ? "" : other.sheet().get(0).id(), 0),
+                null);
+        settings(other.dials());
+        journal();
+    }
+
+    private void lookAtDisk() {
+        String change = file.changeOnDisk();
+        home.view().execute(() -> {
+            boolean told = notices.stream().anyMatch(notice -> notice.kind() == Notice.Kind.CHANGED_ON_DISK);
+            if (change.isEmpty() && told) {
+                notices.removeIf(notice -> notice.kind() == Notice.Kind.CHANGED_ON_DISK);
+            } else if (!change.isEmpty() && !told) {
+                tell(Notice.Kind.CHANGED_ON_DISK, change);
+            }
+        });
+    }
+
+    /**
+     * Reads the file again after somebody else changed it; what stood here is one undo away. What came from elsewhere does
+     * not run until the reader asks for it.
+     *
+     * @return empty when it was read, or else what went wrong, in words; completes on the window's thread
+     */
+    public CompletableFuture<String> readAgain() {
+        CompletableFuture<String> answer = new CompletableFuture<>();
+        disk.execute(() -> {
+            try {
+                Workbook there = file.read();
+                Permission allowed = file.stamp().map(home.trust()::of).orElse(Permission.ASLEEP);
+                home.view().execute(() -> {
+                    permission.set(allowed);
+                    saved = there;
+                    takeOver(there);
+                    afterChange();
+                    answer.complete("");
+                });
+            } catch (IOException | JsonProblem failure) {
+                home.view().execute(() -> answer.complete(String.valueOf(failure.getMessage())));
+            }
+        });
+        return answer;
+    }
+
+    /** Saves the workbook in its file; completes on the window's thread. */
+    public CompletableFuture<SaveOutcome> save() {
+        return save(now -> file.save(now, false));
+    }
+
+    /** Saves the workbook over whatever workbook its file holds now, since the user said so. */
+    public CompletableFuture<SaveOutcome> saveReplacing() {
+        return save(now -> file.save(now, true));
+    }
+
+    /**
+     * Saves the workbook under a name, which becomes its file. The user has agreed to replace what has that name.
+     *
+     * @param target the file
+     */
+    public CompletableFuture<SaveOutcome> saveAs(Path target) {
+        return save(now -> file.saveAs(target, now));
+    }
+
+    private CompletableFuture<SaveOutcome> save(java.util.function.Function<Workbook, SaveOutcome> way) {
+        CompletableFuture<SaveOutcome> answer = new CompletableFuture<>();
+        Workbook now = workbook.get();
+        Permission allowed = permission.get();
+        history.endTyping();
+        disk.execute(() -> {
+            Workbook recorded = allowed == Permission.ASLEEP ? now : withRecord(now);
+            SaveOutcome outcome = way.apply(recorded);
+            if (outcome.isSaved()) {
+                file.stamp().ifPresent(stamp -> home.trust().remember(stamp, allowed));
+            }
+            home.view().execute(() -> {
+                if (outcome.isSaved()) {
+                    afterSaving(recorded);
+                }
+                answer.complete(outcome);
+            });
+        });
+        return answer;
+    }
+
+    private void afterSaving(Workbook written) {
+        saved = written;
+        written.record().ifPresent(record -> workbook.set(workbook.get().withRecord(record)));
+        path.set(file.path());
+        file.path().ifPresent(home::remember);
+        notices.removeIf(notice -> notice.kind() == Notice.Kind.OPEN_ELSEWHERE
+                || notice.kind() == Notice.Kind.CHANGED_ON_DISK
+                || notice.kind() == Notice.Kind.UNSAVED_TEXT);
+        offered = Optional.empty();
+        afterChange();
+    }
+
+    /** Returns the workbook with the results of its last run, when that was a run of exactly this and all is fresh. */
+    private Workbook withRecord(Workbook now) {
+        try {
+            RunQueue.Done done = queue.settled(PATIENCE_AT_SAVING);
+            boolean fits = done != null
+                    && done.confirmed()
+                    && done.target().scripts().equals(scripts(now))
+                    && done.target().dials().equals(now.dials())
+                    && done.report().outcomes().stream().allMatch(outcome -> outcome.state() == CellState.FRESH);
+            return fits && done != null
+                    ? now.withRecord(
+                            CleanRun.record(now, done.report(), done.target().seed()))
+                    : now;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return now;
+        }
+    }
+
+    /** Returns what closing would lose, as a question to the reader; empty when nothing would be lost. */
+    public Optional<String> wouldBeLost() {
+        return sameText(workbook.get(), saved)
+                ? Optional.empty()
+                : Optional.of("\"" + workbook.get().title() + "\" has text that is not saved. Save it before closing?");
+    }
+
+    /** Closes the workbook: ends its worker, gives its file free and forgets text that the reader gave up. */
+    @Override
+    public void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        queue.close();
+        clock.shutdownNow();
+        boolean keepsOffer = offered.isPresent();
+        disk.execute(() -> {
+            if (!keepsOffer) {
+                file.forget();
+            }
+            file.release();
+        });
+        disk.shutdown();
+    }
+}
