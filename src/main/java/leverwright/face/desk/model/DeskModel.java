@@ -3,18 +3,16 @@ package leverwright.face.desk.model;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyLongProperty;
@@ -95,7 +93,7 @@ public final class DeskModel implements AutoCloseable {
                     Notice.Kind.OPEN_ELSEWHERE,
                     "Another window has this file open; this one can save under another name.");
         }
-        offered = this.file.unsaved().filter(text -> !sameText(text, opened));
+        offered = this.file.unsaved().filter(text -> !SheetChange.sameText(text, opened));
         offered.ifPresent(text -> tell(
                 Notice.Kind.UNSAVED_TEXT,
                 "Text of this workbook was typed and never saved. Bring it back or forget it."));
@@ -382,7 +380,7 @@ public final class DeskModel implements AutoCloseable {
 
     private void change(Workbook next, Caret place, @Nullable String typing) {
         Workbook before = workbook.get();
-        if (sameText(before, next)) {
+        if (SheetChange.sameText(before, next)) {
             return;
         }
         history.keep(before, next, caret.cell().isEmpty() ? place : caret, place, typing, System.nanoTime());
@@ -397,13 +395,13 @@ public final class DeskModel implements AutoCloseable {
 
     private void settle(Workbook next) {
         Workbook before = workbook.get();
-        List<CellScript> old = scripts(before);
-        List<CellScript> now = scripts(next);
+        List<CellScript> old = SheetChange.scripts(before);
+        List<CellScript> now = SheetChange.scripts(next);
         workbook.set(next);
         views.take(next.sheet());
         if (!old.equals(now)) {
             version++;
-            views.outdate(changed(old, now), version, true);
+            views.outdate(SheetChange.changed(old, now), version, true);
             compute(home.timing().settle());
         }
         afterChange();
@@ -412,7 +410,7 @@ public final class DeskModel implements AutoCloseable {
     private void afterChange() {
         undoable.set(history.canUndo());
         redoable.set(history.canRedo());
-        boolean text = !sameText(workbook.get(), saved);
+        boolean text = !SheetChange.sameText(workbook.get(), saved);
         unsaved.set(text || !workbook.get().dials().equals(saved.dials()));
         if (text && journalling == null && !closed) {
             journalling = clock.schedule(
@@ -428,7 +426,7 @@ public final class DeskModel implements AutoCloseable {
 
     private void journal() {
         journalling = null;
-        if (closed || sameText(workbook.get(), saved)) {
+        if (closed || SheetChange.sameText(workbook.get(), saved)) {
             return;
         }
         Workbook now = workbook.get();
@@ -438,42 +436,6 @@ public final class DeskModel implements AutoCloseable {
                 home.view().execute(() -> tell(Notice.Kind.FILE, problem));
             }
         });
-    }
-
-    /** Every script that stands, reads or is written differently, and all below the first that moved. */
-    private static Set<String> changed(List<CellScript> before, List<CellScript> after) {
-        Set<String> ids = new LinkedHashSet<>();
-        boolean sameOrder = before.stream()
-                .map(CellScript::id)
-                .toList()
-                .equals(after.stream().map(CellScript::id).toList());
-        boolean moved = false;
-        for (int i = 0; i < after.size(); i++) {
-            boolean same = i < before.size() && before.get(i).equals(after.get(i));
-            moved |= !same && !sameOrder;
-            if (!same || moved) {
-                ids.add(after.get(i).id());
-            }
-        }
-        before.forEach(script -> {
-            if (after.stream().noneMatch(other -> other.id().equals(script.id()))) {
-                ids.add(script.id());
-            }
-        });
-        return ids;
-    }
-
-    private static List<CellScript> scripts(Workbook workbook) {
-        return workbook.scripts().stream()
-                .map(cell -> new CellScript(cell.id(), cell.text()))
-                .toList();
-    }
-
-    private static boolean sameText(Workbook one, Workbook other) {
-        return one.sheet().equals(other.sheet())
-                && one.title().equals(other.title())
-                && one.author().equals(other.author())
-                && one.about().equals(other.about());
     }
 
     /**
@@ -587,7 +549,11 @@ public final class DeskModel implements AutoCloseable {
     private RunQueue.Target target() {
         long seed = workbook.get().record().map(WorkbookRecord::seed).orElse(SessionOptions.STANDARD_SEED);
         return new RunQueue.Target(
-                version, scripts(workbook.get()), workbook.get().dials(), permission.get() == Permission.TRUSTED, seed);
+                version,
+                SheetChange.scripts(workbook.get()),
+                workbook.get().dials(),
+                permission.get() == Permission.TRUSTED,
+                seed);
     }
 
     /** Runs every script from the top in a new worker; a workbook that was asleep computes behind the gate from now on. */
@@ -635,25 +601,7 @@ public final class DeskModel implements AutoCloseable {
     }
 
     private void describe(@Nullable Batch arrived) {
-        Map<CellState, Integer> counts = new LinkedHashMap<>();
-        views.scripts().forEach(view -> counts.merge(view.shown().get().state(), 1, Integer::sum));
-        int all = views.scripts().size();
-        String words;
-        if (all == 0) {
-            words = "no script yet";
-        } else if (counts.size() == 1) {
-            words = (all == 1 ? "the script " : "all " + all + " scripts ")
-                    + counts.keySet().iterator().next().words();
-        } else {
-            List<String> parts = new ArrayList<>();
-            counts.forEach((state, count) -> parts.add(count + " " + state.words()));
-            words = String.join(", ", parts);
-        }
-        if (arrived != null && arrived.complete()) {
-            words += String.format(
-                    java.util.Locale.ROOT, ", %.2f ms", arrived.took().toNanos() / 1e6);
-        }
-        status.set(words);
+        status.set(StatusWords.of(views.scripts(), arrived));
     }
 
     private void tell(Notice.Kind kind, String words) {
@@ -754,7 +702,7 @@ public final class DeskModel implements AutoCloseable {
         return save(now -> file.saveAs(target, now));
     }
 
-    private CompletableFuture<SaveOutcome> save(java.util.function.Function<Workbook, SaveOutcome> way) {
+    private CompletableFuture<SaveOutcome> save(Function<Workbook, SaveOutcome> way) {
         CompletableFuture<SaveOutcome> answer = new CompletableFuture<>();
         Workbook now = workbook.get();
         Permission allowed = permission.get();
@@ -793,7 +741,7 @@ public final class DeskModel implements AutoCloseable {
             RunQueue.Done done = queue.settled(PATIENCE_AT_SAVING);
             boolean fits = done != null
                     && done.confirmed()
-                    && done.target().scripts().equals(scripts(now))
+                    && done.target().scripts().equals(SheetChange.scripts(now))
                     && done.target().dials().equals(now.dials())
                     && done.report().outcomes().stream().allMatch(outcome -> outcome.state() == CellState.FRESH);
             return fits && done != null
@@ -808,7 +756,7 @@ public final class DeskModel implements AutoCloseable {
 
     /** Returns what closing would lose, as a question to the reader; empty when nothing would be lost. */
     public Optional<String> wouldBeLost() {
-        return sameText(workbook.get(), saved)
+        return SheetChange.sameText(workbook.get(), saved)
                 ? Optional.empty()
                 : Optional.of("\"" + workbook.get().title() + "\" has text that is not saved. Save it before closing?");
     }

@@ -17,7 +17,11 @@ final class DialText {
     static String of(Quantity quantity) {
         Unit unit = quantity.unit();
         double error = Math.max(quantity.high() - quantity.value(), quantity.value() - quantity.low());
-        return MeasureText.exact(unit.dimension().of(quantity.value(), error), unit);
+        String text = MeasureText.exact(unit.dimension().of(quantity.value(), error), unit);
+        String symbol = unit.symbol();
+        return symbol.startsWith("°") && text.endsWith(symbol)
+                ? text.substring(0, text.length() - symbol.length()) + " " + unit.plainWay()
+                : text;
     }
 
     /** Returns the setting for a turn by hand: the nearest whole step of the dial within its range. */
