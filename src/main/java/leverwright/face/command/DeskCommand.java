@@ -2,35 +2,42 @@ package leverwright.face.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import leverwright.face.desk.DeskApp;
+import leverwright.face.desk.Display;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
 import leverwright.workbook.document.WorkbookRecord;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Shows a workbook: for now in the terminal, since this version has no window. */
+/** Opens workbooks in windows; where no window is possible, says why and shows the first one in the terminal. */
 @Command(
         name = "desk",
         mixinStandardHelpOptions = true,
-        description = "Open a workbook. This version has no window: it computes the workbook in the terminal.",
-        footer = "Exit codes: 0 fine, 1 a cell failed or was refused, 2 bad usage or bad file.")
+        description = {
+            "Open workbooks, each in a window of its own; without a file, the page of beginnings.",
+            "Where no window is possible, one line says what is missing, and the workbook is computed in the terminal."
+        },
+        footer = "Exit codes: 0 fine, 1 a cell failed or was refused (terminal only), 2 bad usage or bad file.")
 final class DeskCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "FILE", description = "the workbook")
-    private Path file = Path.of("");
+    @Parameters(arity = "0..*", paramLabel = "FILE", description = "workbooks")
+    private List<Path> files = List.of();
 
-    @Option(names = "--page", paramLabel = "PAGE", description = "also write the workbook as this page")
+    @Option(names = "--page", paramLabel = "PAGE", description = "also write the first workbook as this page")
     private @Nullable Path page;
 
-    @Mixin
-    private WorkbookOptions options = new WorkbookOptions();
+    @Option(names = "--terminal", description = "compute in the terminal, even where a window is possible")
+    private boolean terminal;
 
     @Spec
     private CommandSpec spec;
@@ -41,12 +48,42 @@ final class DeskCommand implements Callable<Integer> {
         if (target != null) {
             PublishCommand.requirePage(target);
         }
+        for (Path file : files) {
+            if (!Files.exists(file)) {
+                throw new IllegalArgumentException(file + " does not exist; name a workbook that does");
+            }
+        }
+        if (terminal) {
+            return inTerminal(target);
+        }
+        Optional<String> missing = Display.missing();
+        if (missing.isPresent()) {
+            return without(missing.get(), target);
+        }
+        try {
+            DeskApp.show(new DeskApp.Request(files, Optional.ofNullable(target)));
+            return 0;
+        } catch (UnsupportedOperationException | UnsatisfiedLinkError refused) {
+            return without(
+                    "the system gives none (" + Main.oneLine(String.valueOf(refused.getMessage())) + ")", target);
+        }
+    }
+
+    private int without(String why, @Nullable Path target) throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("leverwright: no window: " + why);
+        err.flush();
+        return inTerminal(target);
+    }
+
+    private int inTerminal(@Nullable Path target) throws IOException {
+        if (files.isEmpty()) {
+            throw new IllegalArgumentException("without a window, name the workbook to compute in the terminal");
+        }
         PrintWriter out = spec.commandLine().getOut();
-        Workbook workbook = options.applyTo(WorkbookFiles.onDisk().read(file).workbook());
-        out.println("This version of Leverwright has no window yet; here is the workbook in the terminal.");
-        out.println();
+        WorkbookOptions options = new WorkbookOptions();
+        Workbook workbook = WorkbookFiles.onDisk().read(files.get(0)).workbook();
         WorkbookRecord record = RunCommand.printed(workbook, options, false, spec.commandLine());
-        RunCommand.requireDials(record, options);
         if (target != null) {
             PublishCommand.write(workbook, record, target);
             out.println("The same as a page: " + target);

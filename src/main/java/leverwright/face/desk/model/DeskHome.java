@@ -12,6 +12,8 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import leverwright.workbook.document.FileStamp;
@@ -36,6 +38,7 @@ public final class DeskHome implements AutoCloseable {
     private final KeptLines recentLines;
     private final KeptLines settingLines;
     private final ObservableList<Path> recent = FXCollections.observableArrayList();
+    private final ReadOnlyObjectWrapper<Looks> looks = new ReadOnlyObjectWrapper<>(Looks.STANDARD);
     private final WorkbookFiles files = WorkbookFiles.onDisk();
 
     /**
@@ -56,6 +59,7 @@ public final class DeskHome implements AutoCloseable {
         recentLines = new KeptLines(folders.config().resolve("recent.txt"), log);
         settingLines = new KeptLines(folders.config().resolve("settings.txt"), log);
         recentLines.read().forEach(line -> recent.add(Path.of(line)));
+        looks.set(Looks.read(setting("colours", ""), setting("text", "1")));
     }
 
     /**
@@ -84,19 +88,49 @@ public final class DeskHome implements AutoCloseable {
     }
 
     /**
+     * A workbook as read from its file, ready to be opened.
+     *
+     * @param file its file
+     * @param workbook what stands in it
+     * @param stamp the file's content
+     * @param permission what it may do on opening
+     */
+    public record Read(Path file, Workbook workbook, FileStamp stamp, Permission permission) {}
+
+    /**
+     * Reads a workbook that is to be opened, on any thread.
+     *
+     * @param file the workbook's file
+     * @throws IOException when it cannot be read, in words
+     * @throws JsonProblem when it is not a workbook that this version can read, in words
+     */
+    public Read read(Path file) throws IOException {
+        OpenedWorkbook opened = files.read(file);
+        Permission permission = isOfShelf(opened.stamp()) ? Permission.GATED : trust.of(opened.stamp());
+        return new Read(file.toAbsolutePath().normalize(), opened.workbook(), opened.stamp(), permission);
+    }
+
+    /**
      * Opens a workbook. It computes at once only if it comes with the program or this user saved or trusted exactly these
      * bytes.
+     *
+     * @param read the workbook as read
+     */
+    public DeskModel open(Read read) {
+        remember(read.file());
+        return new DeskModel(
+                this, read.workbook(), Optional.of(read.file()), Optional.of(read.stamp()), read.permission());
+    }
+
+    /**
+     * Reads and opens a workbook.
      *
      * @param file the workbook's file
      * @throws IOException when it cannot be read, in words
      * @throws JsonProblem when it is not a workbook that this version can read, in words
      */
     public DeskModel open(Path file) throws IOException {
-        OpenedWorkbook opened = files.read(file);
-        Permission permission = isOfShelf(opened.stamp()) ? Permission.GATED : trust.of(opened.stamp());
-        Path absolute = file.toAbsolutePath().normalize();
-        remember(absolute);
-        return new DeskModel(this, opened.workbook(), Optional.of(absolute), Optional.of(opened.stamp()), permission);
+        return open(read(file));
     }
 
     /**
@@ -207,6 +241,24 @@ public final class DeskHome implements AutoCloseable {
             }
         }
         return all;
+    }
+
+    /** Returns how every window of the desk looks. */
+    public ReadOnlyObjectProperty<Looks> looks() {
+        return looks.getReadOnlyProperty();
+    }
+
+    /**
+     * Changes how every window of the desk looks, and keeps that.
+     *
+     * @param chosen the looks
+     */
+    public void show(Looks chosen) {
+        if (!chosen.equals(looks.get())) {
+            looks.set(chosen);
+            set("colours", chosen.colours().styleClass());
+            set("text", Double.toString(chosen.textScale()));
+        }
     }
 
     /** Returns the workbooks that come with the program, by file name. */

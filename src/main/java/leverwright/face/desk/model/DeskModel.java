@@ -1,6 +1,7 @@
 package leverwright.face.desk.model;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -8,23 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyLongProperty;
-import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.collections.FXCollections;
-import javafx.collections.ObservableList;
-import leverwright.run.result.CellState;
-import leverwright.run.result.Result;
+import leverwright.face.publish.Publisher;
 import leverwright.workbook.document.Cell;
 import leverwright.workbook.document.FileStamp;
 import leverwright.workbook.document.NoteCell;
@@ -33,7 +26,6 @@ import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookRecord;
 import leverwright.workbook.json.JsonProblem;
 import leverwright.workbook.session.CellScript;
-import leverwright.workbook.session.CleanRun;
 import leverwright.workbook.session.SessionOptions;
 import org.jspecify.annotations.Nullable;
 
@@ -41,32 +33,16 @@ import org.jspecify.annotations.Nullable;
  * One open workbook. Call every method on the window's thread; none blocks, and everything observable changes on that
  * thread only.
  */
-public final class DeskModel implements AutoCloseable {
-
-    private static final Duration PATIENCE_AT_SAVING = Duration.ofSeconds(3);
+public final class DeskModel extends DeskFacts implements AutoCloseable {
 
     private final DeskHome home;
     private final OwnFile file;
-    private final SheetViews views = new SheetViews();
     private final History history;
     private final RunQueue queue;
+    private final Recording recording;
     private final ScheduledThreadPoolExecutor clock = executor("desk clock");
     private final ScheduledThreadPoolExecutor disk = executor("desk files");
-
-    private final ReadOnlyObjectWrapper<Workbook> workbook = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<Optional<Path>> path = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Permission> permission = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper undoable = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyObjectWrapper<Progress> progress = new ReadOnlyObjectWrapper<>(new Progress("", 0, 0));
-    private final ReadOnlyObjectWrapper<ClaimCount> claims = new ReadOnlyObjectWrapper<>(new ClaimCount(0, 0, 0, 0));
-    private final ReadOnlyObjectWrapper<Optional<Held>> held = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyStringWrapper status = new ReadOnlyStringWrapper("");
-    private final ReadOnlyLongWrapper batch = new ReadOnlyLongWrapper();
-    private final ObservableList<Notice> notices = FXCollections.observableArrayList();
-    private final ObservableList<Pin> pins = FXCollections.observableArrayList();
+    private final ScheduledThreadPoolExecutor slow = executor("desk rechecks");
 
     private Workbook saved;
     private Caret caret = new Caret("", 0);
@@ -81,6 +57,7 @@ public final class DeskModel implements AutoCloseable {
         history = new History(home.timing().typingPause());
         saved = opened;
         queue = new RunQueue(home.timing(), home.view(), clock, home.log(), this::take);
+        recording = new Recording(queue);
         workbook.set(opened);
         path.set(file);
         permission.set(permitted);
@@ -112,127 +89,6 @@ public final class DeskModel implements AutoCloseable {
         executor.setContinueExistingPeriodicTasksAfterShutdownPolicy(false);
         executor.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
         return executor;
-    }
-
-    /** Returns the workbook as it stands. */
-    public ReadOnlyObjectProperty<Workbook> workbook() {
-        return workbook.getReadOnlyProperty();
-    }
-
-    /** Returns the workbook's file; empty for one that was never saved. */
-    public ReadOnlyObjectProperty<Optional<Path>> file() {
-        return path.getReadOnlyProperty();
-    }
-
-    /** Returns the cells from top to bottom; not to be changed by the caller. */
-    public ObservableList<CellView> cells() {
-        return FXCollections.unmodifiableObservableList(views.cells);
-    }
-
-    /**
-     * Returns the view of a cell.
-     *
-     * @param id the cell's id
-     */
-    public Optional<CellView> cell(String id) {
-        return Optional.ofNullable(views.find(id));
-    }
-
-    /** Returns the dials in order of the sheet; not to be changed by the caller. */
-    public ObservableList<DialView> dials() {
-        return FXCollections.unmodifiableObservableList(views.dials);
-    }
-
-    /** Returns what the reader lets the workbook do. */
-    public ReadOnlyObjectProperty<Permission> permission() {
-        return permission.getReadOnlyProperty();
-    }
-
-    /** Returns whether something is not in the file: text, structure or the setting of a dial. */
-    public ReadOnlyBooleanProperty unsaved() {
-        return unsaved.getReadOnlyProperty();
-    }
-
-    /** Returns whether there is a step to undo. */
-    public ReadOnlyBooleanProperty undoable() {
-        return undoable.getReadOnlyProperty();
-    }
-
-    /** Returns whether there is a step to do again. */
-    public ReadOnlyBooleanProperty redoable() {
-        return redoable.getReadOnlyProperty();
-    }
-
-    /** Returns whether a run is under way that takes long enough to be told of. */
-    public ReadOnlyBooleanProperty busy() {
-        return busy.getReadOnlyProperty();
-    }
-
-    /** Returns how far the run has come. */
-    public ReadOnlyObjectProperty<Progress> progress() {
-        return progress.getReadOnlyProperty();
-    }
-
-    /** Returns how many claims came to which verdict. */
-    public ReadOnlyObjectProperty<ClaimCount> claims() {
-        return claims.getReadOnlyProperty();
-    }
-
-    /** Returns the setting that is held for before and after; empty when none is. */
-    public ReadOnlyObjectProperty<Optional<Held>> held() {
-        return held.getReadOnlyProperty();
-    }
-
-    /** Returns one line about the state of the whole, for example {@code "all 5 scripts fresh, 0.24 ms"}. */
-    public ReadOnlyStringProperty status() {
-        return status.getReadOnlyProperty();
-    }
-
-    /** Returns a number that grows by one after each batch of results. */
-    public ReadOnlyLongProperty batch() {
-        return batch.getReadOnlyProperty();
-    }
-
-    /** Returns what the reader should know; not to be changed by the caller. */
-    public ObservableList<Notice> notices() {
-        return FXCollections.unmodifiableObservableList(notices);
-    }
-
-    /** Returns the results that are kept in view; to be changed by {@link #pin} and {@link #unpin}. */
-    public ObservableList<Pin> pins() {
-        return FXCollections.unmodifiableObservableList(pins);
-    }
-
-    /**
-     * Keeps a result in view.
-     *
-     * @param pin which one
-     */
-    public void pin(Pin pin) {
-        if (!pins.contains(pin)) {
-            pins.add(pin);
-        }
-    }
-
-    /**
-     * No longer keeps a result in view.
-     *
-     * @param pin which one
-     */
-    public void unpin(Pin pin) {
-        pins.remove(pin);
-    }
-
-    /**
-     * Returns the result that a pin points to now; empty while its script shows none there.
-     *
-     * @param pin a pin
-     */
-    public Optional<Result> pinned(Pin pin) {
-        return cell(pin.cell())
-                .map(view -> view.shown().get().results())
-                .filter(results -> pin.index() < results.size())
-                .map(results -> results.get(pin.index()));
     }
 
     /**
@@ -604,20 +460,6 @@ public final class DeskModel implements AutoCloseable {
         status.set(StatusWords.of(views.scripts(), arrived));
     }
 
-    private void tell(Notice.Kind kind, String words) {
-        notices.removeIf(notice -> notice.kind() == kind);
-        notices.add(new Notice(kind, words));
-    }
-
-    /**
-     * Takes a notice away.
-     *
-     * @param notice one of {@link #notices()}
-     */
-    public void dismiss(Notice notice) {
-        notices.remove(notice);
-    }
-
     /** Takes back the unsaved text that was found when the workbook was opened; undo goes to the file as it is. */
     public void bringBackUnsaved() {
         Optional<Workbook> found = offered;
@@ -708,7 +550,7 @@ public final class DeskModel implements AutoCloseable {
         Permission allowed = permission.get();
         history.endTyping();
         disk.execute(() -> {
-            Workbook recorded = allowed == Permission.ASLEEP ? now : withRecord(now);
+            Workbook recorded = recording.toKeep(now, allowed == Permission.ASLEEP);
             SaveOutcome outcome = way.apply(recorded);
             if (outcome.isSaved()) {
                 file.stamp().ifPresent(stamp -> home.trust().remember(stamp, allowed));
@@ -735,23 +577,93 @@ public final class DeskModel implements AutoCloseable {
         afterChange();
     }
 
-    /** Returns the workbook with the results of its last run, when that was a run of exactly this and all is fresh. */
-    private Workbook withRecord(Workbook now) {
-        try {
-            RunQueue.Done done = queue.settled(PATIENCE_AT_SAVING);
-            boolean fits = done != null
-                    && done.confirmed()
-                    && done.target().scripts().equals(SheetChange.scripts(now))
-                    && done.target().dials().equals(now.dials())
-                    && done.report().outcomes().stream().allMatch(outcome -> outcome.state() == CellState.FRESH);
-            return fits && done != null
-                    ? now.withRecord(
-                            CleanRun.record(now, done.report(), done.target().seed()))
-                    : now;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return now;
+    /**
+     * Writes the workbook as one page that stands for itself, with the results of its last run; those of the file when it
+     * was not run.
+     *
+     * @param page the file to write
+     * @return empty when it was written, or else what went wrong, in words; completes on the window's thread
+     */
+    public CompletableFuture<String> publish(Path page) {
+        Workbook now = workbook.get();
+        boolean asleep = permission.get() == Permission.ASLEEP;
+        return inBackground(disk, () -> {
+            try {
+                Files.writeString(page, Publisher.page(recording.toPublish(now, asleep)));
+                return "";
+            } catch (IOException failure) {
+                home.log().failure("a page could not be written", failure);
+                return page + " cannot be written; choose another folder.";
+            }
+        });
+    }
+
+    /**
+     * Computes the workbook anew in a clean worker, behind the gate unless it is trusted, and holds the record against that:
+     * the record of the file, or of the last run where there is a newer one.
+     *
+     * @return what came of it; fails in words when there is no record or no worker; completes on the window's thread
+     */
+    public CompletableFuture<RecheckReport> recheck() {
+        Workbook now = workbook.get();
+        Permission allowed = permission.get();
+        return inBackground(slow, () -> {
+            Workbook recorded = now.recordIsCurrent() ? now : recording.toKeep(now, allowed == Permission.ASLEEP);
+            if (recorded.record().isEmpty()) {
+                throw new IllegalStateException(
+                        "There is no record to check yet: compute the workbook until every script is fresh.");
+            }
+            return Recording.recheck(recorded, allowed == Permission.TRUSTED);
+        });
+    }
+
+    /** Does something off the window's thread and answers on it. */
+    private <T> CompletableFuture<T> inBackground(Executor where, Callable<T> task) {
+        CompletableFuture<T> answer = new CompletableFuture<>();
+        where.execute(() -> {
+            try {
+                T value = task.call();
+                home.view().execute(() -> answer.complete(value));
+            } catch (Exception failure) {
+                home.view().execute(() -> answer.completeExceptionally(failure));
+            }
+        });
+        return answer;
+    }
+
+    /**
+     * Puts a line into the script where the caret is, below the caret's line; where the caret is in no script, a new script
+     * with the line is added below it.
+     *
+     * @param line one or more lines of script
+     * @return where the line now ends
+     */
+    public Caret insertLine(String line) {
+        history.endTyping();
+        CellView at = views.find(caret.cell());
+        if (at == null || !at.isScript()) {
+            int index = at == null ? views.cells.size() : views.cells.indexOf(at) + 1;
+            String id = addScript(index, line);
+            return new Caret(id, line.length());
         }
+        String text = at.text().get();
+        int end = text.indexOf('\n', Math.min(caret.position(), text.length()));
+        String above = end < 0 ? text : text.substring(0, end);
+        String below = end < 0 ? "" : text.substring(end);
+        String begin = above.isBlank() ? "" : above + "\n";
+        Caret after = new Caret(at.id(), begin.length() + line.length());
+        change(workbook.get().withText(at.id(), begin + line + below), after, null);
+        return after;
+    }
+
+    /** Returns where the caret is, as last told. */
+    public Caret caret() {
+        return caret;
+    }
+
+    /** Returns how every window of the desk looks. */
+    public ReadOnlyObjectProperty<Looks> looks() {
+        return home.looks();
     }
 
     /** Returns what closing would lose, as a question to the reader; empty when nothing would be lost. */
@@ -778,5 +690,6 @@ public final class DeskModel implements AutoCloseable {
             file.release();
         });
         disk.shutdown();
+        slow.shutdownNow();
     }
 }

@@ -1,0 +1,55 @@
+package leverwright.face.desk;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import leverwright.face.desk.model.DeskHome;
+
+/** The desk as a program: starts the toolkit and lays out the first windows. */
+public final class DeskApp extends Application {
+
+    /** What was asked for on the command line; the toolkit makes the application itself, so it is handed over here. */
+    private static volatile Request asked = new Request(List.of(), Optional.empty());
+
+    /**
+     * What the first windows are to show.
+     *
+     * @param files the workbooks to open; none for the page of beginnings
+     * @param page where the first workbook is also to be written as a page
+     */
+    public record Request(List<Path> files, Optional<Path> page) {
+
+        /** Copies the list. */
+        public Request {
+            files = List.copyOf(files);
+        }
+    }
+
+    /** Called by the toolkit. */
+    public DeskApp() {}
+
+    /**
+     * Shows the desk and returns when its last window is closed.
+     *
+     * @param request what the first windows are to show
+     * @throws UnsupportedOperationException when the system gives the toolkit no window after all; nothing was shown then
+     */
+    public static void show(Request request) {
+        asked = request;
+        Launching.begin(request);
+        Application.launch(DeskApp.class);
+    }
+
+    @Override
+    public void start(Stage first) {
+        DeskHome home = DeskHome.ofUser(Platform::runLater);
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, failure) -> home.log().failure("unexpected, on " + thread.getName(), failure));
+        Desk desk =
+                new Desk(home, new SystemChooser(), address -> getHostServices().showDocument(address));
+        desk.begin(asked, first);
+    }
+}
