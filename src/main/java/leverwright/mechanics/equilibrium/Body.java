@@ -40,6 +40,8 @@ final class Body {
     double jointX;
 
     double jointY;
+    double startVelocityX;
+    double startVelocityY;
     double startAccelerationX;
     double startAccelerationY;
     /** All that acts on this body but the support and its neighbours; moment about its start. */
@@ -134,6 +136,8 @@ final class Body {
     void weighMoving(double gravityX, double gravityY) {
         Body on = parent;
         if (on != null) {
+            startVelocityX = on.startVelocityX - on.velocity * jointY;
+            startVelocityY = on.startVelocityY + on.velocity * jointX;
             startAccelerationX = on.startAccelerationX + on.turnX(jointX, jointY);
             startAccelerationY = on.startAccelerationY + on.turnY(jointX, jointY);
         }

@@ -67,6 +67,10 @@ final class LoadCell {
                     sine,
                     gravityX - pullX,
                     gravityY - pullY,
+                    moving ? on.startVelocityX - on.velocity * armY : 0,
+                    moving ? on.startVelocityY + on.velocity * armX : 0,
+                    moving ? on.velocity : 0,
+                    moving ? on.acceleration : 0,
                     gravityX,
                     gravityY,
                     gravity));
@@ -77,5 +81,6 @@ final class LoadCell {
     private void ask(LoadPoint point) {
         forceX = load.forceX(point);
         forceY = load.forceY(point);
+        couple = load.couple(point);
     }
 }

@@ -1,5 +1,6 @@
 package leverwright.mechanics.load;
 
+import java.util.List;
 import leverwright.mechanics.numeric.Require;
 import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.posture.Configuration;
@@ -61,6 +62,25 @@ public record BandLoad(String on, Place at, Vector anchor, double stiffness, dou
         double length = Math.sqrt(x * x + y * y);
         double stretch = length - restLength;
         return stretch > 0 ? stiffness * stretch / length : 0;
+    }
+
+    @Override
+    public double storedEnergy(LoadPoint point) {
+        double x = anchor.x() - point.x();
+        double y = anchor.y() - point.y();
+        double stretch = Math.max(0, Math.sqrt(x * x + y * y) - restLength);
+        return 0.5 * stiffness * stretch * stretch;
+    }
+
+    @Override
+    public boolean isGiven() {
+        return false;
+    }
+
+    @Override
+    public List<String> notes() {
+        return List.of(
+                "The band returns by the line on which it was stretched: the force on the way back is overstated.");
     }
 
     @Override

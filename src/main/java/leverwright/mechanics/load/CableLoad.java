@@ -1,5 +1,6 @@
 package leverwright.mechanics.load;
 
+import java.util.List;
 import leverwright.mechanics.numeric.Require;
 import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.posture.Configuration;
@@ -63,6 +64,23 @@ public record CableLoad(String on, Place at, Vector pulley, double stack, double
                     + " other place of the pulley");
         }
         return stack * point.gravity() / ratio / distance;
+    }
+
+    @Override
+    public double storedEnergy(LoadPoint point) {
+        double x = pulley.x() - point.x();
+        double y = pulley.y() - point.y();
+        return stack * point.gravity() / ratio * Math.sqrt(x * x + y * y);
+    }
+
+    @Override
+    public boolean isGiven() {
+        return false;
+    }
+
+    @Override
+    public List<String> notes() {
+        return List.of("The cable's stack has weight but no inertia, and its pulleys no friction.");
     }
 
     @Override

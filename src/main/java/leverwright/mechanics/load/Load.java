@@ -1,10 +1,12 @@
 package leverwright.mechanics.load;
 
+import java.util.List;
 import leverwright.mechanics.numeric.Require;
 import leverwright.mechanics.posture.Place;
 
 /** A load on one link of a linkage: a force at a place, and a couple. Immutable. */
-public sealed interface Load permits MassLoad, ForceLoad, CoupleLoad, CableLoad, BandLoad, PadLoad {
+public sealed interface Load
+        permits MassLoad, ForceLoad, CoupleLoad, CableLoad, BandLoad, PadLoad, LineLoad, RailLoad, LeverLoad {
     /** Greatest size of a force, N. */
     double GREATEST_FORCE = 1.0e6;
     /** Greatest size of a couple, N·m. */
@@ -32,6 +34,31 @@ public sealed interface Load permits MassLoad, ForceLoad, CoupleLoad, CableLoad,
 
     /** Returns the upward part of the force on the link, N, when its point is in a state. */
     double forceY(LoadPoint point);
+
+    /** Returns the couple on the link in a state, N·m: {@link #couple()} and, where the force slides along the link, its moment about {@link #at}. */
+    default double couple(LoadPoint point) {
+        return couple();
+    }
+
+    /** Returns the energy that the load stores in a state, J: of height, motion or stretch; 0 for a force given from outside. */
+    default double storedEnergy(LoadPoint point) {
+        return 0;
+    }
+
+    /** Returns the power that friction, hysteresis or setting down turns into heat, W, never negative. */
+    default double dissipation(LoadPoint point) {
+        return 0;
+    }
+
+    /** Tells whether its power comes from outside (a partner, water) instead of from what it stores. */
+    default boolean isGiven() {
+        return true;
+    }
+
+    /** Returns what must be said beside results of this load. */
+    default List<String> notes() {
+        return List.of();
+    }
 
     /** Returns a word for its kind, as scenario files and workings print it. */
     String kind();

@@ -52,6 +52,18 @@ public record MassLoad(String on, Place at, double mass, double couple) implemen
     }
 
     @Override
+    public double storedEnergy(LoadPoint point) {
+        double height = -(point.gravityX() * point.x() + point.gravityY() * point.y());
+        double square = point.velocityX() * point.velocityX() + point.velocityY() * point.velocityY();
+        return mass * (height + 0.5 * square);
+    }
+
+    @Override
+    public boolean isGiven() {
+        return false;
+    }
+
+    @Override
     public String kind() {
         return "mass";
     }

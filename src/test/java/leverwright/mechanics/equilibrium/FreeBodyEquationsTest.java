@@ -125,6 +125,7 @@ class FreeBodyEquationsTest {
             double direction = drawn.configuration().directions().get(k);
             Vector at = placement.point(k, load.at());
             Vector acceleration = kinematics.acceleration(load.on(), load.at());
+            Vector velocity = kinematics.velocity(load.on(), load.at());
             LoadPoint point = new LoadPoint(
                     at.x(),
                     at.y(),
@@ -132,10 +133,14 @@ class FreeBodyEquationsTest {
                     Math.sin(direction),
                     acceleration.x(),
                     acceleration.y(),
+                    velocity.x(),
+                    velocity.y(),
+                    drawn.configuration().angularVelocities().get(k),
+                    drawn.configuration().angularAccelerations().get(k),
                     0,
                     -9.80665,
                     9.80665);
-            known(k, at, new Vector(load.forceX(point), load.forceY(point)), load.couple());
+            known(k, at, new Vector(load.forceX(point), load.forceY(point)), load.couple(point));
         }
 
         private void support() {
