@@ -87,6 +87,11 @@ final class Body {
         inertia = link.inertia();
     }
 
+    /** Whether the start, of the first body, moves. */
+    boolean startMoves() {
+        return startVelocityX != 0 || startVelocityY != 0 || startAccelerationX != 0 || startAccelerationY != 0;
+    }
+
     /** Forward distance of the mass centre from the start. */
     double centreArmX() {
         return centreAcross == 0

@@ -100,6 +100,21 @@ public final class LinkageSolver {
         return this;
     }
 
+    /**
+     * Sets how the first link's start moves, m/s and m/s², for a body that is held elsewhere; it stands still unless told.
+     * Counts together with {@link #turning} and stays set until it is set anew.
+     */
+    public LinkageSolver originMoving(double velocityX, double velocityY, double accelerationX, double accelerationY) {
+        Body first = bodies[0];
+        turning -= first.startMoves() ? 1 : 0;
+        first.startVelocityX = Require.finite(velocityX, "forward velocity of the origin", "m/s");
+        first.startVelocityY = Require.finite(velocityY, "upward velocity of the origin", "m/s");
+        first.startAccelerationX = Require.finite(accelerationX, "forward acceleration of the origin", "m/s^2");
+        first.startAccelerationY = Require.finite(accelerationY, "upward acceleration of the origin", "m/s^2");
+        turning += first.startMoves() ? 1 : 0;
+        return this;
+    }
+
     /** Sets the direction of a link, rad from forward, counter-clockwise positive. */
     public LinkageSolver direction(int link, double direction) {
         bodies[link].rotation.turnTo(Configuration.direction(direction, link));

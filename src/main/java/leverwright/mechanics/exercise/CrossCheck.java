@@ -1,7 +1,9 @@
 package leverwright.mechanics.exercise;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import leverwright.mechanics.body.BodySegment;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
@@ -14,6 +16,7 @@ import leverwright.mechanics.equilibrium.TwoContacts;
 import leverwright.mechanics.load.ForceLoad;
 import leverwright.mechanics.load.MassLoad;
 import leverwright.mechanics.measure.Measures;
+import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.posture.Configuration;
 import leverwright.mechanics.posture.Link;
@@ -49,6 +52,19 @@ final class CrossCheck {
             worst = Math.max(worst, Math.abs(theirs - new Cut(layout, joint).moment()) / scale);
         }
         return new BothCuts(true, worst, scale);
+    }
+
+    /** The posture as a general linkage, for motion and joint forces. */
+    static Mechanism mechanism(Layout layout) {
+        Linkage linkage = linkage(layout.body());
+        boolean seated = layout.support() == Layout.Support.SEAT;
+        Map<Joint, Mechanism.JointLink> joints = new EnumMap<>(Joint.class);
+        for (Joint joint : seated ? FREE_JOINTS : JOINTS) {
+            int divisor = joint.sides() == Sides.PER_SIDE ? 2 : 1;
+            joints.put(joint, new Mechanism.JointLink(linkAbove(joint), layout.counterClockwise(joint), divisor));
+        }
+        return new Mechanism(
+                linkage, configuration(linkage, layout), loads(layout), support(layout), Layout.GRAVITY, joints);
     }
 
     private static final List<Joint> JOINTS =
@@ -104,7 +120,14 @@ final class CrossCheck {
         Place ankle = new Place(body.ankleAlong(), body.ankleAcross());
         Place footCentre = new Place(body.centre(Segment.FOOT), body.footCentreAcross());
         List<Link> links = new ArrayList<>();
-        links.add(new Link(FOOT, 2, body.mass(Segment.FOOT), body.length(Segment.FOOT), footCentre, ankle, 0));
+        links.add(new Link(
+                FOOT,
+                2,
+                body.mass(Segment.FOOT),
+                body.length(Segment.FOOT),
+                footCentre,
+                ankle,
+                inertia(Segment.FOOT, body)));
         links.add(limb(SHANK, Segment.SHANK, body));
         links.add(limb(THIGH, Segment.THIGH, body));
         links.add(part(PELVIS, pelvis));
@@ -118,11 +141,17 @@ final class CrossCheck {
     private static Link limb(String name, Segment segment, Skeleton body) {
         double length = body.length(segment);
         Place centre = Place.along(body.centre(segment));
-        return new Link(name, 2, body.mass(segment), length, centre, Place.along(length), 0);
+        return new Link(name, 2, body.mass(segment), length, centre, Place.along(length), inertia(segment, body));
     }
 
     private static Link part(String name, BodySegment part) {
-        return new Link(name, 1, part.mass(), part.length(), Place.along(part.centre()), Place.along(part.length()), 0);
+        Place end = Place.along(part.length());
+        return new Link(name, 1, part.mass(), part.length(), Place.along(part.centre()), end, part.inertia());
+    }
+
+    /** Moment of inertia about the mass centre, both sides together, kg·m². */
+    private static double inertia(Segment segment, Skeleton body) {
+        return body.body().segment(segment).inertia();
     }
 
     private static Configuration configuration(Linkage linkage, Layout layout) {

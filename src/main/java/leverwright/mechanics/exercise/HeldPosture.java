@@ -313,6 +313,11 @@ public final class HeldPosture {
         return made;
     }
 
+    /** Returns this posture as a general linkage with its loads and support, for motion, spine and joint forces. */
+    public Mechanism mechanism() {
+        return CrossCheck.mechanism(layout);
+    }
+
     /**
      * Returns a figure of the posture with the load arms of some joints.
      *
