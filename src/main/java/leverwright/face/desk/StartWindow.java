@@ -3,6 +3,7 @@ package leverwright.face.desk;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -12,7 +13,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
@@ -35,6 +35,9 @@ final class StartWindow {
         this.stage = stage;
         VBox page = new VBox();
         page.getStyleClass().add("start");
+        for (VBox part : List.of(told, left)) {
+            part.managedProperty().bind(Bindings.isNotEmpty(part.getChildren()));
+        }
         Label name = new Label("Leverwright");
         name.getStyleClass().add("big");
         page.getChildren().addAll(name, told, left);
@@ -67,15 +70,15 @@ final class StartWindow {
     }
 
     private Node starters() {
-        FlowPane choices = new FlowPane(12, 12);
+        VBox choices = new VBox(8);
         for (Starter starter : Starter.values()) {
-            VBox words = new VBox(new Label(starter.title()), Words.paragraph(starter.words(), "quiet", "small"));
-            Button button = new Button();
-            button.setGraphic(words);
+            Button button = new Button(starter.title());
             button.setAccessibleText("New workbook: " + starter.title() + ", " + starter.words());
             button.getStyleClass().add("choice");
             button.setOnAction(event -> desk.begin(starter));
-            choices.getChildren().add(button);
+            HBox row = new HBox(12, button, new Label(starter.words()));
+            row.getStyleClass().add("row");
+            choices.getChildren().add(row);
         }
         return choices;
     }
@@ -100,7 +103,9 @@ final class StartWindow {
         link.setOnAction(event -> open(file));
         Label place = new Label(where);
         place.getStyleClass().addAll("quiet", "small");
-        return new HBox(10, link, place);
+        HBox row = new HBox(12, link, place);
+        row.getStyleClass().add("row");
+        return row;
     }
 
     private void choose() {
@@ -143,7 +148,9 @@ final class StartWindow {
                 answered(unsaved);
                 desk.home().forget(unsaved);
             });
-            left.getChildren().add(new HBox(10, name, back, forget));
+            HBox row = new HBox(12, name, back, forget);
+            row.getStyleClass().add("row");
+            left.getChildren().add(row);
         }
     }
 

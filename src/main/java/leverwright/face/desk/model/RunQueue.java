@@ -45,6 +45,7 @@ final class RunQueue implements AutoCloseable {
     private boolean working;
     private boolean closed;
     private boolean stopAsked;
+    private boolean confirming;
     private @Nullable Done done;
     private long confirmAt;
     private @Nullable Session session;
@@ -171,7 +172,7 @@ final class RunQueue implements AutoCloseable {
         if (now == null) {
             return;
         }
-        begin(now.version());
+        begin(now.version(), target == null);
         ScheduledFuture<?> ticks = clock.scheduleWithFixedDelay(
                 this::tell, FIRST_NEWS_MILLISECONDS, FIRST_NEWS_MILLISECONDS, TimeUnit.MILLISECONDS);
         try {
@@ -185,7 +186,8 @@ final class RunQueue implements AutoCloseable {
         }
     }
 
-    private synchronized void begin(long version) {
+    private synchronized void begin(long version, boolean confirms) {
+        confirming = confirms;
         runningVersion = version;
         runningSince = System.nanoTime();
         news = new LinkedHashMap<>();
@@ -255,7 +257,8 @@ final class RunQueue implements AutoCloseable {
 
     /** Tells the window how far a run has come that takes long. */
     private synchronized void tell() {
-        if (working && !news.isEmpty()) {
+        // A confirming replay shows nothing while it runs: what stands there stays unless it differs in the end.
+        if (working && !confirming && !news.isEmpty()) {
             Batch batch = batch(runningVersion, news, Map.of(), false, Set.of(), "");
             news = new LinkedHashMap<>();
             deliver(batch);
@@ -273,18 +276,18 @@ final class RunQueue implements AutoCloseable {
         return new Batch(version, new LinkedHashMap<>(outcomes), readers, complete, differences, took, fault);
     }
 
-    private void finish(Target target, RunReport report, boolean confirming) {
+    private void finish(Target target, RunReport report, boolean confirms) {
         Map<String, CellOutcome> outcomes = new LinkedHashMap<>();
         Set<String> differences = new LinkedHashSet<>(report.differences());
         for (CellOutcome outcome : report.outcomes()) {
-            if (!confirming || differences.contains(outcome.id())) {
+            if (!confirms || differences.contains(outcome.id())) {
                 outcomes.put(outcome.id(), outcome);
             }
         }
         if (!differences.isEmpty()) {
             log.note("a confirming replay changed " + differences.size() + " cells");
         }
-        Map<String, Set<String>> readers = confirming ? Map.of() : readers(target.scripts());
+        Map<String, Set<String>> readers = confirms ? Map.of() : readers(target.scripts());
         synchronized (this) {
             boolean replayed = report.way() == RunReport.Way.REPLAY;
             done = new Done(target, report, replayed && !stopAsked);

@@ -16,8 +16,14 @@ final class StatusWords {
     static String of(List<CellView> scripts, @Nullable Batch arrived) {
         String words = states(scripts);
         return arrived != null && arrived.complete()
-                ? words + String.format(Locale.ROOT, ", %.2f ms", arrived.took().toNanos() / 1e6)
+                ? words + ", " + duration(arrived.took().toNanos() / 1e6)
                 : words;
+    }
+
+    private static String duration(double milliseconds) {
+        return milliseconds < 1000
+                ? String.format(Locale.ROOT, milliseconds < 10 ? "%.2f ms" : "%.0f ms", milliseconds)
+                : String.format(Locale.ROOT, "%.1f s", milliseconds / 1000);
     }
 
     private static String states(List<CellView> scripts) {
