@@ -1,0 +1,136 @@
+package leverwright.face.desk.editor;
+
+import javafx.beans.InvalidationListener;
+import javafx.event.Event;
+import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
+import org.fxmisc.flowless.VirtualizedScrollPane;
+import org.fxmisc.wellbehaved.event.EventPattern;
+import org.fxmisc.wellbehaved.event.InputMap;
+import org.fxmisc.wellbehaved.event.Nodes;
+
+/**
+ * A source area as tall as its text, up to a limit from which on it scrolls by itself.
+ *
+ * <p>Tab indents. Ctrl+Tab goes to the next control and Ctrl+Shift+Tab to the one before; so does Tab right after Escape.
+ * Keys of the window, such as those of undo, pass through.
+ */
+final class SourceFrame extends Region {
+
+    /** The most lines that are shown at once; a longer text scrolls in its strip. */
+    static final int MOST_LINES = 40;
+
+    private static final KeyCombination[] KEYS_OF_THE_WINDOW = {
+        KeyCombination.keyCombination("Shortcut+Z"),
+        KeyCombination.keyCombination("Shortcut+Shift+Z"),
+        KeyCombination.keyCombination("Shortcut+Y"),
+        KeyCombination.keyCombination("Shortcut+Shift+UP"),
+        KeyCombination.keyCombination("Shortcut+Shift+DOWN"),
+        KeyCombination.keyCombination("Shortcut+Shift+DELETE"),
+        KeyCombination.keyCombination("Ctrl+TAB"),
+        KeyCombination.keyCombination("Ctrl+Shift+TAB"),
+    };
+
+    private final SourceArea area;
+    private final VirtualizedScrollPane<SourceArea> pane;
+    private final Text measure = new Text("x");
+    private final InvalidationListener grow = changed -> requestLayout();
+    private boolean leaving;
+
+    SourceFrame(SourceArea area) {
+        this.area = area;
+        pane = new VirtualizedScrollPane<>(area);
+        measure.getStyleClass().add("source-measure");
+        measure.setManaged(false);
+        measure.setVisible(false);
+        getStyleClass().add("source-frame");
+        getChildren().addAll(measure, pane);
+        area.getParagraphs().sizeProperty().addListener(grow);
+        area.totalWidthEstimateProperty().addListener(grow);
+        area.addEventFilter(ScrollEvent.SCROLL, this::scroll);
+        for (KeyCombination keys : KEYS_OF_THE_WINDOW) {
+            Nodes.addInputMap(area, InputMap.ignore(EventPattern.keyPressed(keys)));
+        }
+        area.addEventFilter(KeyEvent.KEY_PRESSED, this::watchLeaving);
+        Nodes.addInputMap(
+                area,
+                InputMap.ignore(EventPattern.keyPressed().onlyIf(key -> leaving && key.getCode() == KeyCode.TAB)));
+    }
+
+    SourceArea area() {
+        return area;
+    }
+
+    private void watchLeaving(KeyEvent key) {
+        if (key.getCode() == KeyCode.ESCAPE) {
+            leaving = true;
+        } else if (key.getCode() != KeyCode.TAB && key.getCode() != KeyCode.SHIFT) {
+            leaving = false;
+        }
+    }
+
+    /** Lets the sheet scroll wherever this text cannot. */
+    private void scroll(ScrollEvent event) {
+        Parent sheet = getParent();
+        if (Math.abs(event.getDeltaX()) > Math.abs(event.getDeltaY()) || sheet == null || scrollsItself(event)) {
+            return;
+        }
+        event.consume();
+        Event.fireEvent(sheet, event.copyFor(sheet, sheet));
+    }
+
+    private boolean scrollsItself(ScrollEvent event) {
+        if (area.getParagraphs().size() <= MOST_LINES) {
+            return false;
+        }
+        double at = area.estimatedScrollYProperty().getValue();
+        double most = area.totalHeightEstimateProperty().getOrElse(0.0) - area.getViewportHeight();
+        return event.getDeltaY() > 0 ? at > 0.5 : at < most - 0.5;
+    }
+
+    private double lineHeight() {
+        return Math.ceil(measure.getLayoutBounds().getHeight());
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        int lines = Math.max(1, Math.min(area.getParagraphs().size(), MOST_LINES));
+        double wide = area.totalWidthEstimateProperty().getOrElse(0.0);
+        double bar = getWidth() > 0 && wide > getWidth() + 1
+                ? measure.getLayoutBounds().getHeight()
+                : 0;
+        return snapSizeY(lines * lineHeight()
+                + area.getInsets().getTop()
+                + area.getInsets().getBottom()
+                + snappedTopInset()
+                + snappedBottomInset()
+                + bar);
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        layoutInArea(
+                pane,
+                snappedLeftInset(),
+                snappedTopInset(),
+                getWidth() - snappedLeftInset() - snappedRightInset(),
+                getHeight() - snappedTopInset() - snappedBottomInset(),
+                0,
+                javafx.geometry.HPos.LEFT,
+                javafx.geometry.VPos.TOP);
+    }
+
+    void dispose() {
+        area.dispose();
+    }
+}
