@@ -23,13 +23,13 @@ final class Computation {
     private static final long PATIENCE_MILLISECONDS = 2000;
 
     private final Workbook workbook;
-    private final boolean trusted;
+    private final RunOptions options;
     private final PrintWriter err;
     private final Map<String, ScriptCell> cells = new LinkedHashMap<>();
 
-    Computation(Workbook workbook, boolean trusted, PrintWriter err) {
+    Computation(Workbook workbook, RunOptions options, PrintWriter err) {
         this.workbook = workbook;
-        this.trusted = trusted;
+        this.options = options;
         this.err = err;
         workbook.scripts().forEach(cell -> cells.put(cell.id(), cell));
     }
@@ -40,7 +40,7 @@ final class Computation {
         Timer timer = new Timer("what takes long", true);
         timer.schedule(waiting, PATIENCE_MILLISECONDS, PATIENCE_MILLISECONDS);
         try {
-            return CleanRun.of(workbook, trusted, outcome -> {
+            return CleanRun.of(workbook, options.isTrusted(), options.mostPerCell(), outcome -> {
                 ScriptCell cell = cells.get(outcome.id());
                 if (cell == null) {
                     return;
@@ -49,7 +49,9 @@ final class Computation {
                     waiting.begins(cell);
                 } else {
                     waiting.ends();
-                    whenDone.accept(cell, outcome);
+                    synchronized (waiting) {
+                        whenDone.accept(cell, outcome);
+                    }
                 }
             });
         } finally {

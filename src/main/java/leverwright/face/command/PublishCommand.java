@@ -48,10 +48,9 @@ final class PublishCommand implements Callable<Integer> {
         requirePage(page);
         PrintWriter out = spec.commandLine().getOut();
         Workbook workbook = options.applyTo(WorkbookFiles.onDisk().read(file).workbook());
-        WorkbookRecord record = new Computation(
-                        workbook, options.isTrusted(), spec.commandLine().getErr())
-                .run((cell, outcome) -> {});
-        RunCommand.requireDials(record, options);
+        WorkbookRecord record =
+                new Computation(workbook, options.running(), spec.commandLine().getErr()).run((cell, outcome) -> {});
+        RunCommand.requireDials(workbook, record, options);
         write(workbook, record, page);
         out.println("The page is in " + page);
         return Computation.isAllFresh(record) ? 0 : 1;

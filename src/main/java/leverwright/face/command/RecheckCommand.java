@@ -10,8 +10,8 @@ import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
 import leverwright.workbook.document.WorkbookRecord;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -29,10 +29,8 @@ final class RecheckCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "workbooks with a record")
     private List<Path> files = List.of();
 
-    @Option(
-            names = "--trust",
-            description = "let the cells use any Java class: only for workbooks whose author you trust")
-    private boolean trusted;
+    @Mixin
+    private RunOptions options = new RunOptions();
 
     @Spec
     private CommandSpec spec;
@@ -60,7 +58,7 @@ final class RecheckCommand implements Callable<Integer> {
             throw new IllegalArgumentException(
                     file + ": there is no record to check; keep one with 'leverwright run --record " + file + "'");
         }
-        WorkbookRecord fresh = new Computation(workbook, trusted, err).run((cell, outcome) -> {});
+        WorkbookRecord fresh = new Computation(workbook, options, err).run((cell, outcome) -> {});
         RecordComparison comparison = RecordComparison.compare(workbook, fresh);
         comparison.differences().forEach(line -> out.println(file + ": " + line));
         comparison.unmetClaims().forEach(line -> out.println(file + ": " + line));

@@ -62,7 +62,7 @@ final class RunCommand implements Callable<Integer> {
         Workbook workbook = options.applyTo(opened.workbook());
         PrintWriter out = spec.commandLine().getOut();
         WorkbookRecord record = printed(workbook, options, working, spec.commandLine());
-        requireDials(record, options);
+        requireDials(workbook, record, options);
         if (keep) {
             files.save(file, Seal.seal(workbook.withRecord(record.toKeep())), opened.stamp());
             out.println("The results are kept in " + file + ", sealed.");
@@ -75,24 +75,21 @@ final class RunCommand implements Callable<Integer> {
             Workbook workbook, WorkbookOptions options, boolean everyWorking, CommandLine command) {
         TextReport report = new TextReport(TextReport.WIDTH, false, false, everyWorking);
         Printer printer = new Printer(workbook, report, command.getOut());
-        WorkbookRecord record = new Computation(workbook, options.isTrusted(), command.getErr()).run(printer::arrived);
+        WorkbookRecord record = new Computation(workbook, options.running(), command.getErr()).run(printer::arrived);
         printer.finish(record);
         return record;
     }
 
     /**
-     * Refuses a dial of the command line that no cell declares.
+     * Refuses a dial of the command line that no cell declared. Where a cell did not come to its end, it may be that cell's.
      *
      * @throws IllegalArgumentException naming the dials there are
      */
-    static void requireDials(WorkbookRecord record, WorkbookOptions options) {
-        List<String> names =
-                Computation.dials(record).stream().map(DialDeclared::name).toList();
-        for (String name : options.setDials()) {
-            if (!names.contains(name) && Computation.isAllFresh(record)) {
-                throw new IllegalArgumentException("no cell declares a dial \"" + name + "\"; this workbook has "
-                        + (names.isEmpty() ? "no dials" : String.join(", ", names)));
-            }
+    static void requireDials(Workbook workbook, WorkbookRecord record, WorkbookOptions options) {
+        DialNames known = DialNames.of(workbook);
+        known.add(record);
+        if (Computation.isAllFresh(record)) {
+            known.requireAfterRun(options.setDials());
         }
     }
 

@@ -3,6 +3,7 @@ package leverwright.face.command;
 import java.util.ArrayList;
 import java.util.List;
 import leverwright.workbook.document.Workbook;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What the commands that compute a workbook have in common. */
@@ -14,17 +15,21 @@ final class WorkbookOptions {
             description = "set a dial, for example --set \"Torso lean=45 deg\"; may be given more than once")
     private List<String> settings = new ArrayList<>();
 
-    @Option(
-            names = "--trust",
-            description = "let the cells use any Java class: only for workbooks whose author you trust")
-    private boolean trusted;
+    @Mixin
+    private RunOptions running = new RunOptions();
 
-    boolean isTrusted() {
-        return trusted;
+    RunOptions running() {
+        return running;
     }
 
-    /** Returns the workbook with the dials that were set on the command line. */
+    /**
+     * Returns the workbook with the dials that were set on the command line.
+     *
+     * @throws IllegalArgumentException when an option says what cannot be
+     */
     Workbook applyTo(Workbook workbook) {
+        running.mostPerCell();
+        DialNames.of(workbook).requireBeforeRun(setDials());
         Workbook set = workbook;
         for (String setting : settings) {
             set = set.withDial(
@@ -34,7 +39,7 @@ final class WorkbookOptions {
     }
 
     /** Returns the names of the dials that were set on the command line. */
-    Iterable<String> setDials() {
+    List<String> setDials() {
         return settings.stream().map(WorkbookOptions::nameIn).toList();
     }
 

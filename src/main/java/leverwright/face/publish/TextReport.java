@@ -55,8 +55,8 @@ public final class TextReport {
      *     hard to check
      * @param ascii whether only ASCII may be used, for terminals that know no other characters
      * @param bold whether titles may be made bold by the escape sequences of ECMA-48
-     * @param everyWorking whether the hand calculations of tables and claims are printed too; those of single numbers always
-     *     are
+     * @param everyWorking whether the hand calculation of every number is printed, and not only those that a cell asked for
+     *     with {@code working}
      * @throws IllegalArgumentException when the width is too small to be read
      */
     public TextReport(int width, boolean ascii, boolean bold, boolean everyWorking) {
@@ -180,8 +180,10 @@ public final class TextReport {
 
     private void addNumber(List<String> lines, NumberResult number) {
         String value = ValueText.full(number.quantity(), number.sides(), number.working());
-        lines.addAll(wrap(number.title() + ": " + value, "", "  "));
-        addWorking(lines, number.working());
+        lines.addAll(wrap((number.title().isEmpty() ? "" : number.title() + ": ") + value, "", "  "));
+        if (everyWorking || number.workingOpen()) {
+            addWorking(lines, number.working());
+        }
     }
 
     private void addTable(List<String> lines, TableResult table) {

@@ -82,7 +82,7 @@ public final class WorkingText {
         if (step.expression() != null) {
             for (Leaf leaf : Leaf.namedIn(step.expression())) {
                 if (stated.add(leaf.name())) {
-                    lines.add(given(leaf, valueDigits));
+                    lines.add(given(leaf, kind, valueDigits));
                 }
             }
         }
@@ -99,12 +99,7 @@ public final class WorkingText {
         if (expression == null) {
             BigDecimal number = NumberText.rounded(unit.fromSi(step.value()), valueDigits);
             return new WorkingLine(
-                    kind == WorkingLine.Kind.STEP ? WorkingLine.Kind.GIVEN : kind,
-                    step.symbol(),
-                    "",
-                    "",
-                    unit.attach(NumberText.print(number)),
-                    step.source());
+                    given(kind), step.symbol(), "", "", unit.attach(NumberText.print(number)), step.source());
         }
         PrintedNumbers printed = PrintedNumbers.of(step, expression, valueDigits);
         return new WorkingLine(
@@ -122,9 +117,14 @@ public final class WorkingText {
         return unit == Unit.DEGREE ? unit.attach(number) : number;
     }
 
-    private static WorkingLine given(Leaf leaf, int valueDigits) {
+    /** What only a check needs belongs to the check, so that the last line before the checks is the answer. */
+    private static WorkingLine.Kind given(WorkingLine.Kind kind) {
+        return kind == WorkingLine.Kind.STEP ? WorkingLine.Kind.GIVEN : kind;
+    }
+
+    private static WorkingLine given(Leaf leaf, WorkingLine.Kind kind, int valueDigits) {
         return new WorkingLine(
-                WorkingLine.Kind.GIVEN,
+                given(kind),
                 leaf.name(),
                 "",
                 "",

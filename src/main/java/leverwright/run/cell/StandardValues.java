@@ -28,8 +28,8 @@ final class StandardValues {
         if (value instanceof Measure<?> measure) {
             return Values.number("", measure);
         }
-        if (value instanceof Double number && Double.isFinite(number)) {
-            return Values.number("", number);
+        if (value instanceof Double || value instanceof Float) {
+            return Values.number("", ((Number) value).doubleValue());
         }
         if (value instanceof MomentTable moments) {
             return MomentRows.result(moments);

@@ -18,9 +18,14 @@ public record Quantity(double value, double low, double high, Unit unit) {
      * @throws IllegalArgumentException when a number is not finite or the band does not hold the value
      */
     public Quantity {
-        if (!(Double.isFinite(value) && Double.isFinite(low) && Double.isFinite(high))) {
-            throw new IllegalArgumentException("a result must be finite, but is " + value + " in " + low + " to " + high
-                    + " (SI); check the inputs of this value");
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("a result must be a finite number, but this one is "
+                    + (Double.isNaN(value) ? "not a number" : "infinite")
+                    + "; look for a division by zero or an overflow before it");
+        }
+        if (!(Double.isFinite(low) && Double.isFinite(high))) {
+            throw new IllegalArgumentException("the band of a result must be finite, but it goes from " + low + " to "
+                    + high + " (SI); type smaller errors");
         }
         if (low > value || high < value) {
             throw new IllegalArgumentException(

@@ -73,10 +73,11 @@ final class CellCompiler {
             this.source = source;
         }
 
-        ParsedCell.@Nullable Problem problem() {
+        /** Returns the first problem; to be asked while the compiler that found it still knows the names around it. */
+        ParsedCell.@Nullable Problem problem(@Nullable NearWords names) {
             ParsedCell.Problem inScript =
-                    DiagnosticWords.first(diagnostics, source, each -> source.isFromScript(each.getPosition()));
-            return inScript != null ? inScript : DiagnosticWords.first(diagnostics, source, each -> true);
+                    DiagnosticWords.first(diagnostics, source, names, each -> source.isFromScript(each.getPosition()));
+            return inScript != null ? inScript : DiagnosticWords.first(diagnostics, source, names, each -> true);
         }
     }
 
@@ -105,7 +106,7 @@ final class CellCompiler {
         if (inferred || (value != null && value.mayBeVoid())) {
             Pass pass = new Pass(CellSources.toInfer(cell, imports));
             Inference inference = infer(cell, pass);
-            ParsedCell.Problem problem = inference.complete ? null : pass.problem();
+            ParsedCell.Problem problem = inference.problem;
             if (problem != null) {
                 return failed(cell, problem.message(), problem.span());
             }
@@ -136,14 +137,15 @@ final class CellCompiler {
     private static final class Inference {
         final Map<CellNames.Variable, String> types = new LinkedHashMap<>();
         boolean valueIsVoid;
-        boolean complete;
+        ParsedCell.@Nullable Problem problem;
     }
 
     private Inference infer(ParsedCell cell, Pass pass) {
         JavacTask task = compilers.task(cell.className(), pass.source.text(), pass.diagnostics::add);
         Inference inference = new Inference();
+        CompilationUnitTree unit;
         try {
-            CompilationUnitTree unit = task.parse().iterator().next();
+            unit = task.parse().iterator().next();
             task.analyze();
             Trees trees = Trees.instance(task);
             BlockTree body = runBody(unit);
@@ -156,7 +158,9 @@ final class CellCompiler {
         long wanted = cell.names().variables().stream()
                 .filter(variable -> variable.type() == null)
                 .count();
-        inference.complete = inference.types.size() == wanted;
+        if (inference.types.size() < wanted) {
+            inference.problem = pass.problem(new NearWords(task, unit));
+        }
         return inference;
     }
 
@@ -202,8 +206,9 @@ final class CellCompiler {
     private Analysed analyse(ParsedCell cell, Pass pass) {
         JavacTask task = compilers.task(cell.className(), pass.source.text(), pass.diagnostics::add);
         Set<String> immutable = new LinkedHashSet<>();
+        CompilationUnitTree unit;
         try {
-            task.parse();
+            unit = task.parse().iterator().next();
             for (Element analysed : task.analyze()) {
                 if (analysed instanceof TypeElement type
                         && type.getQualifiedName().contentEquals(cell.className())) {
@@ -213,7 +218,7 @@ final class CellCompiler {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new Analysed(immutable, pass.problem());
+        return new Analysed(immutable, pass.problem(new NearWords(task, unit)));
     }
 
     /** Lets JShell compile a cell that is known to be sound, and takes the classes of its load pass to the gate. */
@@ -254,7 +259,8 @@ final class CellCompiler {
             return new Outcome(null, refused(cell, passed.refusals()));
         }
         String shape = shape(cell, types, immutable);
-        return new Outcome(new CompiledCell(cell, raw, passed.classes(), immutable, shape, imports(cell)), null);
+        return new Outcome(
+                new CompiledCell(cell, raw, passed.classes(), immutable, shape, WrittenImports.of(cell)), null);
     }
 
     private static CellOutcome refused(ParsedCell cell, List<Refusal> refusals) {
@@ -275,12 +281,5 @@ final class CellCompiler {
             }
         }
         return shape.toString();
-    }
-
-    private static List<String> imports(ParsedCell cell) {
-        return cell.elements().stream()
-                .filter(element -> element.kind() == Part.Kind.IMPORT)
-                .map(element -> cell.script().text().substring(element.start(), element.end()))
-                .toList();
     }
 }

@@ -9,8 +9,10 @@ import org.jspecify.annotations.Nullable;
  * The names of a cell.
  *
  * @param variables the top-level variables it declares, in order
- * @param members the methods and types it declares
- * @param reads names it uses and does not declare
+ * @param methods the methods it declares
+ * @param types the types it declares
+ * @param reads variables and types that it uses and does not declare, and methods that it calls and does not declare, those
+ *     as {@link #call} writes them: a variable and a method of one name are two things
  * @param readsInBodies those of its top-level variables that methods, types or lambdas mention
  * @param assigns names it assigns and does not declare
  * @param keepsState whether it keeps state that a second run of its statements would not make anew
@@ -18,12 +20,15 @@ import org.jspecify.annotations.Nullable;
  */
 record CellNames(
         List<Variable> variables,
-        Set<String> members,
+        Set<String> methods,
+        Set<String> types,
         Set<String> reads,
         Set<String> readsInBodies,
         Set<String> assigns,
         boolean keepsState,
         Map<String, Integer> tooEarly) {
+
+    private static final String CALLED = "()";
 
     /**
      * A top-level variable.
@@ -45,9 +50,26 @@ record CellNames(
             int valueEnd,
             boolean arrayValue) {}
 
-    /** Returns whether the cell declares a name. */
-    boolean declares(String name) {
-        return members.contains(name)
-                || variables.stream().anyMatch(variable -> variable.name().equals(name));
+    /** Returns the name of a method as it stands among the names that a cell reads. */
+    static String call(String method) {
+        return method + CALLED;
+    }
+
+    /** Returns the bare name of a variable, type or method that a cell reads. */
+    static String bare(String read) {
+        return isCall(read) ? read.substring(0, read.length() - CALLED.length()) : read;
+    }
+
+    static boolean isCall(String read) {
+        return read.endsWith(CALLED);
+    }
+
+    /** Returns whether the cell declares what another one reads. */
+    boolean declares(String read) {
+        return isCall(read) ? methods.contains(bare(read)) : types.contains(read) || declaresVariable(read);
+    }
+
+    boolean declaresVariable(String name) {
+        return variables.stream().anyMatch(variable -> variable.name().equals(name));
     }
 }

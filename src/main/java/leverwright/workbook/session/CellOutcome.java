@@ -42,6 +42,11 @@ public record CellOutcome(
         return new CellOutcome(id, state, List.of(), List.of(), "", 0, message, span, Duration.ZERO);
     }
 
+    /** Returns this outcome with another reason. */
+    CellOutcome saying(String words) {
+        return new CellOutcome(id, state, results, dials, output, outputLeftOut, words, span, elapsed);
+    }
+
     /** Returns this outcome in another state. */
     CellOutcome in(CellState other) {
         return new CellOutcome(id, other, results, dials, output, outputLeftOut, message, span, elapsed);

@@ -36,7 +36,8 @@ final class CellParser {
     private final String className;
     private final List<Diagnostic<? extends JavaFileObject>> diagnostics = new ArrayList<>();
     private final List<CellNames.Variable> variables = new ArrayList<>();
-    private final Set<String> members = new LinkedHashSet<>();
+    private final Set<String> methods = new LinkedHashSet<>();
+    private final Set<String> types = new LinkedHashSet<>();
     private final NameScan scan = new NameScan(this::start);
     private ParsedCell.@Nullable Value value;
     private @Nullable SourcePositions positions;
@@ -67,7 +68,7 @@ final class CellParser {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        ParsedCell.Problem problem = DiagnosticWords.first(diagnostics, source, each -> true);
+        ParsedCell.Problem problem = DiagnosticWords.first(diagnostics, source, null, each -> true);
         return new ParsedCell(script, className, elements, names(), value, problem);
     }
 
@@ -85,10 +86,10 @@ final class CellParser {
                 method.getBody().getStatements().forEach(this::statement);
             }
         } else if (tree instanceof MethodTree method) {
-            members.add(method.getName().toString());
+            methods.add(method.getName().toString());
             scan.member(method);
         } else if (tree instanceof ClassTree type) {
-            members.add(type.getSimpleName().toString());
+            types.add(type.getSimpleName().toString());
             scan.member(type);
         }
     }
@@ -164,16 +165,19 @@ final class CellParser {
     }
 
     private CellNames names() {
-        Set<String> own = new LinkedHashSet<>(members);
+        Set<String> own = new LinkedHashSet<>(types);
         variables.forEach(variable -> own.add(variable.name()));
         Set<String> reads = new LinkedHashSet<>(scan.read());
         reads.removeAll(own);
+        Set<String> calls = new LinkedHashSet<>(scan.called());
+        calls.removeAll(methods);
+        calls.forEach(method -> reads.add(CellNames.call(method)));
         Set<String> assigns = new LinkedHashSet<>(scan.assigned());
         assigns.removeAll(own);
         Set<String> inBodies = new LinkedHashSet<>(scan.inBodies());
         inBodies.retainAll(own);
         boolean keepsState = scan.hasStaticState() || !scan.assignedInBodies().isEmpty() || !assigns.isEmpty();
-        return new CellNames(variables, members, reads, inBodies, assigns, keepsState, tooEarly());
+        return new CellNames(variables, methods, types, reads, inBodies, assigns, keepsState, tooEarly());
     }
 
     private Map<String, Integer> tooEarly() {

@@ -1,5 +1,6 @@
 package leverwright.workbook.session;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,10 +16,13 @@ import leverwright.workbook.document.WorkbookRecord;
 /** A run of a whole workbook in a worker of its own, from top to bottom, and the record it gives. */
 public final class CleanRun {
 
+    /** How long one cell may take unless asked otherwise. */
+    public static final Duration MOST_PER_CELL = Duration.ofSeconds(60);
+
     private CleanRun() {}
 
     /**
-     * Runs a workbook at its own dials.
+     * Runs a workbook at its own dials; a cell may take {@link #MOST_PER_CELL}.
      *
      * @param workbook the workbook
      * @param trusted whether its cells may use any class
@@ -27,13 +31,32 @@ public final class CleanRun {
      * @throws IllegalStateException when this Java has no compiler
      */
     public static WorkbookRecord of(Workbook workbook, boolean trusted, SessionListener listener) {
+        return of(workbook, trusted, MOST_PER_CELL, listener);
+    }
+
+    /**
+     * Runs a workbook at its own dials.
+     *
+     * @param workbook the workbook
+     * @param trusted whether its cells may use any class
+     * @param mostPerCell how long one cell may take; one that takes longer is stopped, and the cells below are not run
+     * @param listener is told of every cell that begins or ends, on threads of the run
+     * @return what every script came to
+     * @throws IllegalStateException when this Java has no compiler
+     */
+    public static WorkbookRecord of(
+            Workbook workbook, boolean trusted, Duration mostPerCell, SessionListener listener) {
         long seed = workbook.record().map(WorkbookRecord::seed).orElse(SessionOptions.STANDARD_SEED);
-        SessionOptions options = new SessionOptions(trusted, seed, workbook.dials(), listener);
-        try (Session session = Session.open(options)) {
+        try (CellClock clock = new CellClock(listener, mostPerCell);
+                Session session = Session.open(new SessionOptions(trusted, seed, workbook.dials(), clock))) {
+            clock.watch(session);
             List<CellScript> scripts = workbook.scripts().stream()
                     .map(cell -> new CellScript(cell.id(), cell.text()))
                     .toList();
-            return record(workbook, session.run(scripts), seed);
+            RunReport report = session.run(scripts);
+            List<CellOutcome> outcomes =
+                    report.outcomes().stream().map(clock::worded).toList();
+            return record(workbook, new RunReport(outcomes, report.way(), report.differences()), seed);
         }
     }
 

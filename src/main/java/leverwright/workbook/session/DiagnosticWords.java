@@ -13,7 +13,11 @@ import org.jspecify.annotations.Nullable;
 final class DiagnosticWords {
 
     private static final Pattern SYMBOL = Pattern.compile("symbol:\\s+(\\w+) (.+)");
+    private static final Pattern NAMED = Pattern.compile(
+            "(?:symbol:\\s+|no suitable |^)(class|interface|enum|record|method|constructor|variable) (?:found for )?(?:<.*?>)?(\\w+)");
     private static final Pattern LOCATION = Pattern.compile("location:\\s+(.+)");
+    private static final Pattern OPERANDS =
+            Pattern.compile("binary operator '(.+)'\\s+first type:\\s+(\\S.*)\\s+second type:\\s+(\\S.*)");
     private static final Pattern TYPES = Pattern.compile("incompatible types: (.+) cannot be converted to (.+)");
 
     /** The packages before a type's own name, which say nothing to the author of a cell. */
@@ -21,17 +25,56 @@ final class DiagnosticWords {
 
     private DiagnosticWords() {}
 
-    /** Returns the first error that passes a test, or null when there is none. */
+    /**
+     * Returns the first error that passes a test, or null when there is none.
+     *
+     * @param names finds names that are near an unknown one; null where none are known
+     */
     static ParsedCell.@Nullable Problem first(
             List<Diagnostic<? extends JavaFileObject>> diagnostics,
             GeneratedSource source,
+            @Nullable NearWords names,
             Predicate<Diagnostic<? extends JavaFileObject>> counts) {
         for (Diagnostic<? extends JavaFileObject> diagnostic : diagnostics) {
             if (diagnostic.getKind() == Diagnostic.Kind.ERROR && counts.test(diagnostic)) {
-                return new ParsedCell.Problem(words(diagnostic), span(diagnostic, source));
+                return problem(diagnostic, source, names);
             }
         }
         return null;
+    }
+
+    private static ParsedCell.Problem problem(
+            Diagnostic<? extends JavaFileObject> diagnostic, GeneratedSource source, @Nullable NearWords names) {
+        Matcher named = NAMED.matcher(diagnostic.getMessage(Locale.ENGLISH));
+        boolean unknown = diagnostic.getCode().startsWith("compiler.err.cant.resolve");
+        boolean misused = diagnostic.getCode().startsWith("compiler.err.cant.apply.symbol");
+        if (!(unknown || misused) || !named.find()) {
+            return new ParsedCell.Problem(words(diagnostic), span(diagnostic, source));
+        }
+        Span span = nameSpan(diagnostic, source, named.group(2));
+        return new ParsedCell.Problem(
+                unknown ? words(diagnostic) + hint(diagnostic, names, named) : words(diagnostic), span);
+    }
+
+    private static String hint(
+            Diagnostic<? extends JavaFileObject> diagnostic, @Nullable NearWords names, Matcher named) {
+        List<String> near =
+                names == null ? List.of() : names.near(diagnostic.getPosition(), named.group(2), named.group(1));
+        if (!near.isEmpty()) {
+            return "; did you mean " + String.join(" or ", near) + "?";
+        }
+        boolean isMember = words(diagnostic).contains(" is not known here in ");
+        return isMember ? "; check its spelling" : "; check its spelling, or declare it in this cell or above";
+    }
+
+    /** The name itself, which in a chain of calls stands far behind the start of the expression. */
+    private static Span nameSpan(Diagnostic<? extends JavaFileObject> diagnostic, GeneratedSource source, String name) {
+        int position = (int) diagnostic.getPosition();
+        Matcher place = Pattern.compile("\\b" + Pattern.quote(name) + "\\b").matcher(source.text());
+        if (position < 0 || !place.find(position) || place.start() > diagnostic.getEndPosition()) {
+            return span(diagnostic, source);
+        }
+        return Span.of(source.script(), source.toScript(place.start()), source.endToScript(place.end()));
     }
 
     private static Span span(Diagnostic<? extends JavaFileObject> diagnostic, GeneratedSource source) {
@@ -53,13 +96,20 @@ final class DiagnosticWords {
                 .getMessage(Locale.ENGLISH)
                 .replaceAll("REPL\\.Cell_\\w+\\.", "")
                 .replaceAll("\\bjava\\.(lang|util|util\\.function|util\\.stream)\\.(?=[A-Z])", "");
+        return plain(diagnostic.getCode(), message).replaceAll(PACKAGES, "");
+    }
+
+    private static String plain(String code, String message) {
         String firstLine = message.lines().findFirst().orElse(message);
-        return switch (diagnostic.getCode()) {
+        return switch (code) {
             case "compiler.err.cant.resolve",
                     "compiler.err.cant.resolve.args",
                     "compiler.err.cant.resolve.location",
                     "compiler.err.cant.resolve.location.args" -> unknown(message, firstLine);
             case "compiler.err.prob.found.req" -> wrongType(firstLine);
+            case "compiler.err.cant.apply.symbol" -> WrongArguments.ofOne(message);
+            case "compiler.err.cant.apply.symbols" -> WrongArguments.ofSeveral(message);
+            case "compiler.err.operator.cant.be.applied.1" -> wrongOperator(firstLine, message);
             case "compiler.err.expected" ->
                 firstLine.startsWith("';'")
                         ? "a semicolon is missing here; put ; at the end of every line but the last"
@@ -85,11 +135,22 @@ final class DiagnosticWords {
         Matcher location = LOCATION.matcher(message);
         String place = location.find() && !location.group(1).contains("Cell_") ? " in " + location.group(1) : "";
         String what = kind.equals("variable") ? "name" : kind;
-        return ("the " + what + " " + symbol.group(2).strip() + " is not known here" + place).replaceAll(PACKAGES, "")
-                + "; check its spelling, or declare it in this cell or above";
+        return "the " + what + " " + symbol.group(2).strip() + " is not known here" + place;
+    }
+
+    private static String wrongOperator(String firstLine, String message) {
+        Matcher types = OPERANDS.matcher(message);
+        if (!types.find()) {
+            return firstLine;
+        }
+        return types.group(1) + " does not work between " + types.group(2) + " and " + types.group(3)
+                + "; measures have words for it: a.plus(b), a.minus(b), a.times(2), a.dividedBy(b), a.compareTo(b) > 0";
     }
 
     private static String wrongType(String firstLine) {
+        if (firstLine.endsWith("unexpected return value")) {
+            return "a cell gives nothing back with return; put the value last in the cell to show it";
+        }
         Matcher types = TYPES.matcher(firstLine);
         return types.matches()
                 ? "a value of type " + types.group(1) + " stands where " + types.group(2) + " is needed"

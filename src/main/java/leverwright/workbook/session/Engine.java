@@ -102,6 +102,14 @@ final class Engine implements AutoCloseable {
         send(Message.Mode.REPLAY, List.of());
     }
 
+    /** Tells the listener at once of a cell that did not compile or was refused. */
+    void tell(Sheet.Cell cell) {
+        CellOutcome failed = cell.failed;
+        if (failed != null) {
+            options.listener().cellChanged(failed);
+        }
+    }
+
     /** Runs one more cell after those before, in classes of its own. Does not wait. */
     void add(Sheet.Cell cell) {
         if (isRunnable(cell)) {

@@ -43,6 +43,7 @@ final class NameScan extends TreeScanner<@Nullable Void, @Nullable Void> {
     private final Set<String> assignedInBodies = new LinkedHashSet<>();
     private final Map<String, Integer> firstAtTop = new LinkedHashMap<>();
     private final Set<String> read = new LinkedHashSet<>();
+    private final Set<String> called = new LinkedHashSet<>();
     private int bodies;
     private boolean staticState;
 
@@ -54,6 +55,11 @@ final class NameScan extends TreeScanner<@Nullable Void, @Nullable Void> {
 
     Set<String> read() {
         return read;
+    }
+
+    /** The methods that are called without naming an object or class. */
+    Set<String> called() {
+        return called;
     }
 
     Set<String> inBodies() {
@@ -139,7 +145,7 @@ final class NameScan extends TreeScanner<@Nullable Void, @Nullable Void> {
         if (tree.getMethodSelect() instanceof IdentifierTree identifier) {
             String name = identifier.getName().toString();
             if (methods.stream().noneMatch(names -> names.contains(name))) {
-                use(name, identifier);
+                called.add(name);
             }
         } else {
             scan(tree.getMethodSelect(), null);

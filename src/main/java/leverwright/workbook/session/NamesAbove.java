@@ -50,10 +50,8 @@ final class NamesAbove {
         Map<String, Suggestion.Kind> kinds = new LinkedHashMap<>();
         for (ParsedCell cell : above) {
             cell.names().variables().forEach(variable -> kinds.put(variable.name(), Suggestion.Kind.NAME));
-            for (String member : cell.names().members()) {
-                boolean method = !heads(cell, member).isEmpty();
-                kinds.put(member, method ? Suggestion.Kind.METHOD : Suggestion.Kind.TYPE);
-            }
+            cell.names().types().forEach(type -> kinds.put(type, Suggestion.Kind.TYPE));
+            cell.names().methods().forEach(method -> kinds.put(method, Suggestion.Kind.METHOD));
         }
         return kinds;
     }
@@ -62,7 +60,7 @@ final class NamesAbove {
     List<String> signatures(String before) {
         String called = called(Lexer.tokens(before));
         for (int i = above.size() - 1; i >= 0 && called != null; i--) {
-            if (above.get(i).names().declares(called)) {
+            if (above.get(i).names().methods().contains(called)) {
                 return heads(above.get(i), called);
             }
         }

@@ -123,6 +123,7 @@ public final class Session implements AutoCloseable {
             engine.pardonAll();
             engine.beginAll();
             sheet.take(scripts, (cell, changed) -> {
+                engine.tell(cell);
                 engine.add(cell);
                 return !engine.isStopAsked();
             });

@@ -178,16 +178,20 @@ final class Sheet {
                 return true;
             }
         }
-        List<String> imports = imports(cell, carried);
+        ParsedCell.Problem clash = WrittenImports.clash(cell.parsed);
+        if (clash != null) {
+            fail(cell, CellOutcome.without(cell.id(), CellState.FAILED, clash.message(), clash.span()));
+            return true;
+        }
+        List<String> held = WrittenImports.holding(carried, cell.parsed);
+        List<String> imports = imports(cell, held);
         cell.key = key(cell, imports);
         if (before != null && before.compiled != null && before.key.equals(cell.key)) {
             cell.compiled = before.compiled;
             return false;
         }
-        Set<String> own = new LinkedHashSet<>(carried);
-        cell.parsed.elements().stream()
-                .filter(element -> element.kind() == Part.Kind.IMPORT)
-                .forEach(element -> own.add(cell.parsed.script().text().substring(element.start(), element.end())));
+        Set<String> own = new LinkedHashSet<>(held);
+        own.addAll(WrittenImports.of(cell.parsed));
         List<String> above = cells.values().stream()
                 .filter(cell.bindings::containsValue)
                 .map(other -> other.parsed.className())
@@ -207,11 +211,13 @@ final class Sheet {
         compilers.files().forget(cell.parsed.className());
     }
 
-    private static List<String> imports(Cell cell, List<String> carried) {
+    private static List<String> imports(Cell cell, List<String> held) {
         List<String> imports = new ArrayList<>(CellImports.STANDARD);
-        imports.addAll(new LinkedHashSet<>(carried));
-        cell.bindings.forEach(
-                (name, other) -> imports.add("import static " + other.parsed.className() + "." + name + ";"));
+        imports.addAll(held);
+        Set<String> bound = new LinkedHashSet<>();
+        cell.bindings.forEach((read, other) ->
+                bound.add("import static " + other.parsed.className() + "." + CellNames.bare(read) + ";"));
+        imports.addAll(bound);
         return imports;
     }
 
@@ -281,12 +287,12 @@ final class Sheet {
         return true;
     }
 
-    private static boolean isImmutable(Cell source, CompiledCell code, String name) {
+    private static boolean isImmutable(Cell source, CompiledCell code, String read) {
         CellNames names = source.parsed.names();
-        if (names.members().contains(name)) {
+        if (CellNames.isCall(read) || names.types().contains(read)) {
             return names.variables().stream()
                     .allMatch(variable -> code.immutable().contains(variable.name()));
         }
-        return code.immutable().contains(name);
+        return code.immutable().contains(read);
     }
 }

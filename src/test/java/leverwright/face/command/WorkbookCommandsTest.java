@@ -103,6 +103,47 @@ class WorkbookCommandsTest {
     }
 
     @Test
+    void aDialThatNoCellCanDeclareIsToldBeforeAnythingRuns() throws IOException {
+        Path file = workbook("1 / 0", "dial(\"Bar\", kg(60)).from(kg(20)).to(kg(90))");
+        assertEquals(2, run("run", file, "--set", "Baar=45 kg"));
+        assertEquals("", out.toString());
+        assertTrue(err.toString().contains("no cell declares a dial \"Baar\"; this workbook has Bar"), err.toString());
+        assertEquals(2, run("publish", file, "--to", folder.resolve("page.html"), "--set", "Baar=45 kg"));
+        assertFalse(Files.exists(folder.resolve("page.html")));
+        assertEquals(1, run("run", file, "--set", "Bar=45 kg"));
+        assertTrue(out.toString().contains("dial Bar at 45 kg"), out.toString());
+    }
+
+    @Test
+    void aDialWhoseNameAScriptMakesIsFoundByRunning() throws IOException {
+        Path file = workbook("dial(\"Bar of \" + \"Ines\", kg(60)).from(kg(20)).to(kg(90))");
+        assertEquals(0, run("run", file, "--set", "Bar of Ines=45 kg"));
+        assertTrue(out.toString().contains("dial Bar of Ines at 45 kg"), out.toString());
+        assertEquals(2, run("run", file, "--set", "Bar of Oda=45 kg"));
+        assertTrue(err.toString().contains("this workbook has Bar of Ines"), err.toString());
+    }
+
+    @Test
+    void aCellThatDoesNotEndIsStoppedAndNamed() throws IOException {
+        Path file = workbook("1 + 1", "while (true) { }", "2 + 2");
+        assertEquals(1, run("run", file, "--seconds", 1));
+        assertTrue(out.toString().contains("stopped, since it took longer than 1 s"), out.toString());
+        assertTrue(out.toString().contains("stopped before it ran"), out.toString());
+        assertEquals(2, run("run", file, "--seconds", 0));
+        assertEquals("", out.toString());
+        assertTrue(err.toString().contains("--seconds is 0; allowed: 1 to 86400"), err.toString());
+    }
+
+    @Test
+    void resultsBelowARefusedCellDoNotWaitForTheEnd() throws IOException {
+        Path file = workbook("System.exit(0);", "var a = 1;\na", "while (true) { }");
+        assertEquals(1, run("run", file, "--seconds", 1));
+        String text = out.toString();
+        assertTrue(text.indexOf("System.exit") < text.indexOf("s2 "), text);
+        assertEquals(text.indexOf("System.exit"), text.lastIndexOf("System.exit"), "told twice: " + text);
+    }
+
+    @Test
     void aSettingWithoutAnEqualsSignIsBadUsageInPlainWords() {
         assertEquals(2, run("run", DEMO, "--set", "Torso lean"));
         assertTrue(err.toString().contains("--set \"Torso lean\" has no equals sign"), err.toString());

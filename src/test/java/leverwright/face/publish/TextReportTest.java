@@ -13,6 +13,7 @@ import leverwright.face.Hostile;
 import leverwright.face.HostileWorkbook;
 import leverwright.face.SampleResults;
 import leverwright.run.result.CellState;
+import leverwright.run.result.NumberResult;
 import org.junit.jupiter.api.Test;
 
 class TextReportTest {
@@ -80,9 +81,13 @@ class TextReportTest {
     }
 
     @Test
-    void handCalculationsOfTablesAndClaimsArePrintedOnlyWhenAsked() {
+    void handCalculationsArePrintedOnlyWhenTheCellOrTheReaderAsks() {
         TextReport few = TextReport.standard();
         assertTrue(few.result(SampleResults.number()).contains("M_hip = "));
+        NumberResult asked = SampleResults.number();
+        NumberResult bare = new NumberResult("", asked.quantity(), asked.sides(), asked.working(), false, List.of());
+        assertEquals("123.0 N·m per side (118.3 to 127.1)\n", few.result(bare));
+        assertTrue(new TextReport(100, false, false, true).result(bare).contains("M_hip = "));
         assertFalse(few.result(SampleResults.table()).contains("M_hip = "));
         assertTrue(new TextReport(100, false, false, true)
                 .result(SampleResults.table())

@@ -4,6 +4,8 @@ import static leverwright.mechanics.measure.Measures.STANDARD_GRAVITY;
 import static leverwright.mechanics.measure.Measures.deg;
 import static leverwright.mechanics.measure.Measures.kg;
 import static leverwright.mechanics.measure.Measures.m;
+import static leverwright.mechanics.measure.Measures.newtonMetres;
+import static leverwright.mechanics.measure.Measures.newtons;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -100,6 +102,19 @@ class WorkingTextTest {
         List<String> lines = WorkingText.plain(working);
         assertEquals("x = 12.50° [root finder]", lines.get(1));
         assertEquals("check: r = a + b − c = 0.1000 + 0.2000 − 0.3000 = 0.000", lines.get(lines.size() - 1));
+    }
+
+    @Test
+    void whatOnlyTheChecksNeedStandsAmongTheChecks() {
+        Expression.Symbol force = Expression.symbol("F", newtons(12), "given");
+        Step answer = Step.of("M", force.times(Expression.symbol("d", m(0.5), "given")), newtonMetres(6), "");
+        Step check =
+                Step.of("r", force.minus(Expression.symbol("F_2", newtons(12), "given again")), newtons(0), "vanishes");
+        List<String> lines =
+                WorkingText.plain(Working.of("A moment", List.of(answer)).checked(List.of(check)));
+        assertEquals("M = F·d = 12.00·0.5000 = 6.000 N·m", lines.get(3));
+        assertEquals("check: F_2 = 12 N [given again]", lines.get(4));
+        assertTrue(lines.subList(4, lines.size()).stream().allMatch(line -> line.startsWith("check: ")));
     }
 
     @Test

@@ -3,6 +3,7 @@ package leverwright.workbook.session;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Objects;
 import java.util.Set;
 import leverwright.run.result.CellState;
 import org.junit.jupiter.api.AfterAll;
@@ -98,6 +99,45 @@ class BindingTest {
                 .outcome("a");
         assertEquals(CellState.FAILED, early.state());
         assertTrue(early.message().contains("BigDecimal is not known here"), early.message());
+    }
+
+    @Test
+    void variablesAndMethodsOfOneNameAreTwoThings() {
+        RunReport report = run(
+                "int figure(int x) { return x + 1; }",
+                "var figure = 3;\nfigure(4) * 10 + figure",
+                "figure(1) + figure",
+                "int show(int x) { return x * 2; }\nvar deg = 7;",
+                "var show = 5;\nshow(show) + deg(90).plus(deg(deg)).si() * 0");
+        assertEquals("53", SessionTest.text(report, "b"));
+        assertEquals("5", SessionTest.text(report, "c"));
+        assertEquals("10.0", SessionTest.text(report, "e"));
+        assertEquals(Set.of("a", "b"), session.readsFrom("c"));
+    }
+
+    @Test
+    void aVariableNamedLikeAStandardWordLeavesTheWord() {
+        RunReport report = run("var kg = 2;", "kg(3).si() + kg", "var table = 1; table");
+        assertEquals("5.0", SessionTest.text(report, "b"));
+        assertEquals("1", SessionTest.text(report, "c"));
+    }
+
+    @Test
+    void twoImportsOfOneNameAreRefusedInOneCellAndTheNearerHoldsBelow() {
+        String both = "import static java.lang.Math.max;\nimport static java.lang.Integer.max;\nmax(1, 2)";
+        CellOutcome clash = run(both).outcome("a");
+        assertEquals(CellState.FAILED, clash.state());
+        assertTrue(clash.message().startsWith("two imports bring the name max, from java.lang.Math and from"));
+        assertEquals(2, Objects.requireNonNull(clash.span()).line());
+        RunReport report = run(
+                "import static java.lang.Math.signum;\nsignum(-3.5f)",
+                "import static java.lang.Integer.signum;\nsignum(-3)",
+                "signum(4)");
+        assertEquals("-1", SessionTest.text(report, "b"));
+        assertEquals("1", SessionTest.text(report, "c"));
+        RunReport types =
+                run("import java.util.Formatter;\n1", "import java.util.List;\nimport java.util.List;\nList.of(2)");
+        assertEquals("[2]", SessionTest.text(types, "b"));
     }
 
     @Test
