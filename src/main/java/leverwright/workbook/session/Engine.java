@@ -176,10 +176,12 @@ final class Engine implements AutoCloseable {
         }
         long run = lastRun + 1;
         lastRun = run;
-        worker.send(new Message.Run(run, mode, options.seed(), given, steps));
+        // a stop that is known already goes first, so that the run never begins; a later one names this run or one
+        // after it
         if (stopAsked) {
             worker.send(new Message.Stop(run));
         }
+        worker.send(new Message.Run(run, mode, options.seed(), given, steps));
     }
 
     private void dealWithDeath() {
