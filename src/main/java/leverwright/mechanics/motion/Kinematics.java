@@ -14,13 +14,13 @@ public final class Kinematics {
     private final Vector[] startVelocities;
     private final Vector[] startAccelerations;
 
-    private Kinematics(Placement placement) {
+    private Kinematics(Placement placement, Vector velocity, Vector acceleration) {
         this.placement = placement;
         int size = placement.linkage().size();
         startVelocities = new Vector[size];
         startAccelerations = new Vector[size];
-        startVelocities[0] = Vector.ZERO;
-        startAccelerations[0] = Vector.ZERO;
+        startVelocities[0] = velocity;
+        startAccelerations[0] = acceleration;
         for (int k = 1; k < size; k++) {
             int parent = placement.linkage().parent(k);
             Place at = placement.linkage().attachment(k);
@@ -35,7 +35,18 @@ public final class Kinematics {
      * @throws IllegalArgumentException if the configuration is of another number of links
      */
     public static Kinematics of(Linkage linkage, Configuration configuration) {
-        return new Kinematics(Placement.of(linkage, configuration));
+        return of(linkage, configuration, Vector.ZERO, Vector.ZERO);
+    }
+
+    /**
+     * Returns the kinematics of a linkage whose first link's start moves.
+     *
+     * @param velocity of that start, m/s
+     * @param acceleration of that start, m/s²
+     * @throws IllegalArgumentException if the configuration is of another number of links
+     */
+    public static Kinematics of(Linkage linkage, Configuration configuration, Vector velocity, Vector acceleration) {
+        return new Kinematics(Placement.of(linkage, configuration), velocity, acceleration);
     }
 
     /** Returns the velocity of a place on a link, m/s. */

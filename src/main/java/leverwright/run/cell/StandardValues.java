@@ -7,6 +7,7 @@ import leverwright.mechanics.exercise.MomentTable;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Curves;
+import leverwright.mechanics.working.Listing;
 import leverwright.run.gate.woven.SameText;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.Result;
@@ -33,6 +34,9 @@ final class StandardValues {
         }
         if (value instanceof MomentTable moments) {
             return MomentRows.result(moments);
+        }
+        if (value instanceof Listing listing) {
+            return ListingRows.result(listing);
         }
         if (value instanceof LeverView view) {
             return LeverRows.result(view);

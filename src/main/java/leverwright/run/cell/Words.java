@@ -15,6 +15,7 @@ import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.study.Sweep;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Curves;
+import leverwright.mechanics.working.Listing;
 import leverwright.mechanics.working.Working;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.Result;
@@ -60,6 +61,15 @@ public final class Words {
      */
     public static void table(LeverView view) {
         show(() -> LeverRows.result(view));
+    }
+
+    /**
+     * Shows a table that the mechanics made, such as a low back's forces or a session's ledger.
+     *
+     * @param listing the table
+     */
+    public static void table(Listing listing) {
+        show(() -> ListingRows.result(listing));
     }
 
     /**

@@ -17,6 +17,8 @@ final class CellImports {
             "import leverwright.mechanics.working.*;",
             "import leverwright.mechanics.body.*;",
             "import leverwright.mechanics.exercise.*;",
+            "import leverwright.mechanics.load.*;",
+            "import leverwright.mechanics.motion.*;",
             "import leverwright.mechanics.study.*;",
             "import static leverwright.mechanics.measure.Measures.*;",
             "import static leverwright.mechanics.measure.Sides.*;",
@@ -26,9 +28,11 @@ final class CellImports {
             "import static leverwright.mechanics.body.Segment.*;",
             "import static leverwright.mechanics.body.Landmark.*;",
             "import static leverwright.mechanics.body.SegmentTable.*;",
+            "import static leverwright.mechanics.load.Resistances.*;",
             "import static leverwright.mechanics.exercise.Exercises.*;",
             "import static leverwright.mechanics.exercise.Knobs.*;",
             "import static leverwright.mechanics.exercise.Readings.*;",
+            "import static leverwright.mechanics.study.Studies.*;",
             "import static leverwright.run.cell.Words.*;");
 
     private CellImports() {}
