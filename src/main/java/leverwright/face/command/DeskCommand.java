@@ -39,6 +39,9 @@ final class DeskCommand implements Callable<Integer> {
     @Option(names = "--terminal", description = "compute in the terminal, even where a window is possible")
     private boolean terminal;
 
+    @Option(names = "--rehearse", hidden = true, description = "lay out and compute without showing anything, then end")
+    private boolean rehearse;
+
     @Spec
     private CommandSpec spec;
 
@@ -61,7 +64,7 @@ final class DeskCommand implements Callable<Integer> {
             return without(missing.get(), target);
         }
         try {
-            DeskApp.show(new DeskApp.Request(files, Optional.ofNullable(target)));
+            DeskApp.show(new DeskApp.Request(files, Optional.ofNullable(target), rehearse));
             return 0;
         } catch (UnsupportedOperationException | UnsatisfiedLinkError refused) {
             return without(

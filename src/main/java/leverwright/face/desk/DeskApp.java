@@ -12,15 +12,17 @@ import leverwright.face.desk.model.DeskHome;
 public final class DeskApp extends Application {
 
     /** What was asked for on the command line; the toolkit makes the application itself, so it is handed over here. */
-    private static volatile Request asked = new Request(List.of(), Optional.empty());
+    private static volatile Request asked = new Request(List.of(), Optional.empty(), false);
 
     /**
      * What the first windows are to show.
      *
      * @param files the workbooks to open; none for the page of beginnings
      * @param page where the first workbook is also to be written as a page
+     * @param rehearsal whether nothing is shown: the first workbook is laid out, computed and drawn, its first dial turned,
+     *     and then everything ends, so that a class-data archive sees the classes that a real start needs
      */
-    public record Request(List<Path> files, Optional<Path> page) {
+    public record Request(List<Path> files, Optional<Path> page, boolean rehearsal) {
 
         /** Copies the list. */
         public Request {
@@ -45,6 +47,10 @@ public final class DeskApp extends Application {
 
     @Override
     public void start(Stage first) {
+        if (asked.rehearsal()) {
+            Rehearsal.of(asked.files().get(0), first);
+            return;
+        }
         DeskHome home = DeskHome.ofUser(Platform::runLater);
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> home.log().failure("unexpected, on " + thread.getName(), failure));

@@ -128,6 +128,21 @@ class DeskModelTest {
     }
 
     @Test
+    void computingFromTheTopWhileARunIsUnderWayComesToItsEnd() throws Exception {
+        Path shelf = Files.createDirectories(folder.resolve("shelf"));
+        Path file = Files.copy(
+                Path.of("workbooks/the-torso-leans.leverwright.json"), shelf.resolve("demo.leverwright.json"));
+        DeskModel model = opened(file);
+        bench.doing(model::computeFromTheTop);
+        bench.until("something has come", () -> model.batch().get() > 0);
+        bench.doing(model::computeFromTheTop);
+        bench.untilFresh(model);
+        bench.doing(model::computeFromTheTop);
+        bench.doing(() -> model.turn("Torso lean", 0.5));
+        bench.untilFresh(model);
+    }
+
+    @Test
     void trustLiftsTheAllowList() throws Exception {
         DeskModel model = begun(Starter.EMPTY);
         bench.doing(() -> model.type("c1", "show(\"n\", new java.util.zip.CRC32().getValue() * 1.0)", 0));
