@@ -9,7 +9,9 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.MenuBar;
 import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
@@ -17,6 +19,8 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import leverwright.face.desk.dials.SidePane;
+import leverwright.face.desk.editor.ApiHelp;
+import leverwright.face.desk.editor.FindBar;
 import leverwright.face.desk.model.Caret;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
@@ -24,6 +28,7 @@ import leverwright.face.desk.model.Looks;
 import leverwright.face.desk.model.SaveOutcome;
 import leverwright.face.desk.sheet.SheetPane;
 import leverwright.face.desk.style.DeskStyle;
+import org.jspecify.annotations.Nullable;
 
 /** One window with one workbook. */
 final class DeskWindow implements NoticeBars.Deeds {
@@ -45,6 +50,7 @@ final class DeskWindow implements NoticeBars.Deeds {
     private final MenuBar menus;
     private final BorderPane middle = new BorderPane();
     private final ChangeListener<Looks> textSize = (property, before, now) -> follow(now);
+    private @Nullable FindBar findBar;
     private boolean closed;
 
     DeskWindow(Desk desk, DeskModel model, Stage stage) {
@@ -161,9 +167,28 @@ final class DeskWindow implements NoticeBars.Deeds {
     }
 
     void find() {
-        Node bar = middle.getTop();
+        FindBar bar = findBar;
+        if (bar == null) {
+            bar = new FindBar(model);
+            bar.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+                if (event.getCode() == KeyCode.ESCAPE) {
+                    closeFind();
+                    event.consume();
+                }
+            });
+            findBar = bar;
+            middle.setTop(bar);
+        }
+        bar.requestFocus();
+    }
+
+    private void closeFind() {
+        FindBar bar = findBar;
         if (bar != null) {
-            Parts.focusIn(bar);
+            bar.dispose();
+            middle.setTop(null);
+            findBar = null;
+            goToSheet();
         }
     }
 
@@ -353,6 +378,7 @@ final class DeskWindow implements NoticeBars.Deeds {
         closed = true;
         model.looks().removeListener(textSize);
         stage.titleProperty().unbind();
+        closeFind();
         sheet.dispose();
         side.dispose();
         model.close();
@@ -397,6 +423,19 @@ final class DeskWindow implements NoticeBars.Deeds {
 
     void showWords() {
         edge.show("About this workbook", AboutWorkbookPane.of(model));
+    }
+
+    void showTasks() {
+        edge.show("What do you want to compute?", new TasksPane(this::insert));
+    }
+
+    private void insert(ApiHelp.Task task) {
+        Caret end = model.insertLine(ApiHelp.toInsert(task, model));
+        reveal(end.cell());
+    }
+
+    void showGlossary() {
+        edge.show("Glossary", HelpPanes.glossary());
     }
 
     void showCautions() {

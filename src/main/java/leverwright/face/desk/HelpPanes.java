@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import leverwright.Release;
+import leverwright.face.desk.editor.ApiHelp;
 import leverwright.face.publish.Cautions;
 
 /** What can be read in place of the outline. */
@@ -35,6 +36,14 @@ final class HelpPanes {
         lines.add(Words.paragraph(
                 "No key runs a script and goes on: scripts compute by themselves when typing rests.", "quiet"));
         return Words.pane("Keys", lines);
+    }
+
+    static ScrollPane glossary() {
+        return Words.pane(
+                "Glossary",
+                ApiHelp.glossary().stream()
+                        .map(term -> Words.entry(term.word(), term.meaning()))
+                        .toList());
     }
 
     private static HBox line(String keys, String words) {

@@ -37,6 +37,7 @@ enum Keys {
     LARGER("View", "Larger text", "Shortcut+PLUS"),
     SMALLER("View", "Smaller text", "Shortcut+MINUS"),
     USUAL_SIZE("View", "Text of the usual size", "Shortcut+0"),
+    BY_TASK("Help", "What do you want to compute?", "F1"),
     KEYS("Help", "Keys", "Shift+F1");
 
     private final String menu;

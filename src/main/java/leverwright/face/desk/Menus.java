@@ -189,6 +189,8 @@ final class Menus {
         Menu menu = new Menu("_Help");
         menu.getItems()
                 .addAll(
+                        item(Keys.BY_TASK, window::showTasks),
+                        plain("Glossary", window::showGlossary),
                         plain("Cautions", window::showCautions),
                         item(Keys.KEYS, window::showKeys),
                         plain("A first look round", window::showTour),
