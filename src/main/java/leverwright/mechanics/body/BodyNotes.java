@@ -10,6 +10,7 @@ import leverwright.mechanics.body.Body.Property;
 final class BodyNotes {
     private static final double TRUNK_CHANGE = 0.1;
     private static final double LENGTH_CHANGE = 0.15;
+    private static final double TAIL = 0.05;
 
     private final LifterInputs in;
     private final Map<Segment, Map<Property, SourcedValue>> sources;
@@ -82,7 +83,23 @@ final class BodyNotes {
                         plain(expected, "m"),
                         in.table().name());
             }
+            unusualLimb(segment, length.si() / expected);
         });
+    }
+
+    /** A limb that few people of that stature have: its ratio to the table's length, as the survey spreads. */
+    private void unusualLimb(Segment segment, double ratioToTable) {
+        double stature = in.stature().si();
+        Survey.partBelow(segment, in.sex(), stature, ratioToTable)
+                .filter(part -> part < TAIL || part > 1 - TAIL)
+                .ifPresent(part -> add(
+                        Note.Kind.OUT_OF_SAMPLE,
+                        "The %s of %s is %s than that of 95 of 100 %s of that stature (ANSUR II 2012, ratio to the table's"
+                                + " length): the table's masses and centres may not hold.",
+                        segment.words(),
+                        in.name(),
+                        part < TAIL ? "shorter" : "longer",
+                        in.sex().group()));
     }
 
     private void measuredMasses() {

@@ -3,6 +3,7 @@ package leverwright.mechanics.body;
 import java.util.List;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
+import leverwright.mechanics.measure.Ratio;
 
 /**
  * A person who lifts: sex, stature, body mass, one segment table, and whatever was measured instead. Immutable; every word
@@ -29,6 +30,9 @@ public final class Lifter {
     public static final double LIGHTEST = 20;
     /** Greatest body mass, kg: beyond it mass centres of the tables' lean adults say nothing. */
     public static final double HEAVIEST = 350;
+
+    private static final double SHORTEST_LIMBS = 0.8;
+    private static final double LONGEST_LIMBS = 1.25;
 
     private final LifterInputs inputs;
     private final Body body;
@@ -141,6 +145,36 @@ public final class Lifter {
     /** Returns this lifter with a measured hand length, wrist to tip of the middle finger. */
     public Lifter hand(Length length) {
         return length(Segment.HAND, length);
+    }
+
+    /**
+     * Returns this lifter with limbs that are longer or shorter than the table's by a ratio: foot and hand stay, and the trunk
+     * takes up what the legs gain, so that the stature stays.
+     *
+     * @param ratio of thigh, shank, upper arm and forearm to the table's lengths, 0.8 to 1.25
+     * @throws IllegalArgumentException if the ratio is outside that range
+     */
+    public Lifter limbs(Ratio ratio) {
+        if (!(ratio.si() >= SHORTEST_LIMBS && ratio.si() <= LONGEST_LIMBS)) {
+            throw new IllegalArgumentException("limbs of " + name() + " are " + ratio.si()
+                    + " of the table's; allowed: " + SHORTEST_LIMBS + " to " + LONGEST_LIMBS
+                    + "; give single lengths in cm for more");
+        }
+        Lifter changed = this;
+        double legs = 0;
+        for (Segment segment : List.of(Segment.THIGH, Segment.SHANK, Segment.UPPER_ARM, Segment.FOREARM)) {
+            double usual = tableLength(segment);
+            changed = changed.length(segment, Length.of(usual * ratio.si()));
+            if (segment == Segment.THIGH || segment == Segment.SHANK) {
+                legs += usual * (ratio.si() - 1);
+            }
+        }
+        return changed.trunk(Length.of(tableLength(Segment.TRUNK) - legs));
+    }
+
+    private double tableLength(Segment segment) {
+        return table().proportions(sex()).row(segment).length().value()
+                * stature().si();
     }
 
     /**
