@@ -130,7 +130,8 @@ final class Drawing {
         Point from = at(joint);
         Point to = new Point(from.x() + side * forceY, from.y() - side * forceX);
         shapes.add(new Sketch.LineOfAction(to, new Point(forceX, forceY)));
-        String text = MeasureText.print(Length.of(arm), Unit.CENTIMETRE, DIGITS);
+        // a drawn arm shows its side, so its words tell its length only
+        String text = MeasureText.print(Length.of(Math.abs(arm)), Unit.CENTIMETRE, DIGITS);
         shapes.add(new Sketch.LoadArm(from, to, joint.words() + " " + text));
     }
 
@@ -148,8 +149,13 @@ final class Drawing {
                     at,
                     new Point(load.forceX(), load.forceY()),
                     load.name() + " " + newtons(size),
-                    Sketch.ForceKind.LOAD));
+                    isFromTheFloor(load) ? Sketch.ForceKind.REACTION : Sketch.ForceKind.LOAD));
         }
+    }
+
+    /** The floor pushes on hands that stand on it as it does on feet. */
+    private boolean isFromTheFloor(Load load) {
+        return layout.support() == Layout.Support.HANDS_AND_FEET && !load.isWeight() && load.on() == Segment.HAND;
     }
 
     private void reaction(List<Sketch.Shape> shapes) {

@@ -179,6 +179,26 @@ public final class HeldPosture {
                 List.of());
     }
 
+    /** Returns that arm positive where the load asks for the joint's other action: {@link #loadArm} with the other sign. */
+    Answer<Length> flexionLoadArm(Joint joint) {
+        String label = "load arm of the " + joint.words();
+        Length turned = Length.of(-cut(joint).loadArm());
+        return answer(
+                label,
+                turned,
+                Sides.NOT_SIDED,
+                () -> {
+                    Expression.Symbol arm = hand().step(
+                                    "d_flex_" + Hand.name(joint),
+                                    hand(joint).loadArm().negated(),
+                                    turned,
+                                    "positive asks for " + joint.negativeAction());
+                    return hand(joint).working(label, arm);
+                },
+                held -> -held.cut(joint).loadArm(),
+                List.of());
+    }
+
     /**
      * Returns a joint's moment by the tilt rule: the moment that a level segment would give, all else set the same and
      * balance found anew, times the segment's lean over 90°. Common practice, no source.

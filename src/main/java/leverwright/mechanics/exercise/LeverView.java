@@ -15,8 +15,8 @@ import leverwright.mechanics.working.Answer;
  * @param joint which joint
  * @param action which action carries the load, such as "knee extension": the one the moment asks for
  * @param load what pulls on the part beyond the joint, both sides together
- * @param loadArm its arm, signed: positive where it asks for the joint's positive action
- * @param moment the joint's moment, per side or in total as it says
+ * @param loadArm its arm, never negative: it asks for that action
+ * @param moment the moment of that action, never negative, per side or in total as it says
  * @param muscle the equivalent muscle; empty where no muscle arm is on file
  * @param squareShare part of a load on the segment beyond the joint that pulls square to it: the sine of its lean
  * @param squareShareByTilt the same by the tilt rule, lean over 90° (common practice, no source)

@@ -203,12 +203,13 @@ final class Levers {
                 .map(arm -> notes(arm, joint))
                 .orElse(List.of("No muscle arm for the " + action(held, joint) + " is on file.")));
         notes.add(Cautions.GENERAL);
+        boolean turned = held.cut(joint).reported() < 0;
         return new LeverView(
                 joint,
                 action(held, joint),
                 held.load(joint),
-                held.loadArm(joint),
-                held.moment(joint),
+                turned ? held.flexionLoadArm(joint) : held.loadArm(joint),
+                turned ? held.flexionMoment(joint) : held.moment(joint),
                 muscle,
                 share(held, joint),
                 shareByTilt(held, joint),

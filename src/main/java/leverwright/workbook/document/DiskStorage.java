@@ -4,13 +4,17 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
+import java.time.Duration;
 import java.util.Collections;
 import java.util.Set;
 
@@ -121,5 +125,24 @@ public final class DiskStorage implements Storage {
     @Override
     public void delete(Path path) throws IOException {
         Files.deleteIfExists(path);
+    }
+
+    @Override
+    public void deleteStale(Path folder, String prefix, String suffix, Duration untouched) throws IOException {
+        FileTime limit = FileTime.fromMillis(System.currentTimeMillis() - untouched.toMillis());
+        DirectoryStream.Filter<Path> stale = file -> {
+            String name = String.valueOf(file.getFileName());
+            return name.startsWith(prefix)
+                    && name.endsWith(suffix)
+                    && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    && Files.getLastModifiedTime(file).compareTo(limit) < 0;
+        };
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, stale)) {
+            for (Path file : files) {
+                Files.deleteIfExists(file);
+            }
+        } catch (DirectoryIteratorException broken) {
+            throw broken.getCause();
+        }
     }
 }

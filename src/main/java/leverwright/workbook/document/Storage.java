@@ -3,6 +3,7 @@ package leverwright.workbook.document;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.time.Duration;
 
 /** The few things that a workbook needs of a file system. Everything that can fail in saving goes through here. */
 public interface Storage {
@@ -66,4 +67,15 @@ public interface Storage {
      * @throws IOException when it cannot be removed
      */
     void delete(Path path) throws IOException;
+
+    /**
+     * Removes files that nobody has written to for a while.
+     *
+     * @param folder where
+     * @param prefix how the names of such files begin
+     * @param suffix how they end
+     * @param untouched how long nobody has written to them
+     * @throws IOException when the folder cannot be read or a file cannot be removed
+     */
+    void deleteStale(Path folder, String prefix, String suffix, Duration untouched) throws IOException;
 }

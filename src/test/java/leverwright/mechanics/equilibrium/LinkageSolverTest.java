@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import leverwright.mechanics.PublishedTable;
 import leverwright.mechanics.load.ForceLoad;
 import leverwright.mechanics.load.Load;
 import leverwright.mechanics.load.MassLoad;
@@ -60,48 +61,56 @@ class LinkageSolverTest {
     }
 
     /**
-     * OpenStax University Physics 12.2, problem 37 ({@code reference/openstax_up_12_2.csv}): person of 70.0 kg at 3.00 m on a
-     * ladder of 6.00 m and 10.0 kg, mass centre at 2.00 m, base 2.00 m from a frictionless wall; printed 784 N and 132.8 N.
+     * OpenStax University Physics 12.2, problem 37: a person on a ladder that leans on a frictionless wall; g = 9.8 m/s² there.
      */
     @Test
     void leansALadderOnASmoothWall() {
-        Linkage ladder = Linkage.chain(List.of(rod("ladder", 10, 6, 2)));
+        PublishedTable book = PublishedTable.read("openstax_up_12_2.csv");
+        double length = book.number("P37", "inputs", "ladder # m");
+        double mass = book.number("P37", "inputs", " m # kg CM");
+        Linkage ladder = Linkage.chain(List.of(rod("ladder", mass, length, book.number("P37", "inputs", "CM # m"))));
         TwoContacts wallAndFloor = new TwoContacts(
-                new TwoContacts.Contact("ladder", Place.along(6)),
+                new TwoContacts.Contact("ladder", Place.along(length)),
                 new TwoContacts.Contact("ladder", Place.START),
                 Math.PI / 2,
                 0);
-        LinkageSolver solver = LinkageSolver.of(
-                        ladder, List.of(new MassLoad("ladder", Place.along(3), 70)), wallAndFloor)
+        MassLoad person = new MassLoad(
+                "ladder",
+                Place.along(book.number("P37", "inputs", "kg at # m")),
+                book.number("P37", "inputs", "person # kg"));
+        LinkageSolver solver = LinkageSolver.of(ladder, List.of(person), wallAndFloor)
                 .gravity(9.8)
-                .direction(0, Math.acos(-2.0 / 6))
+                .direction(0, Math.acos(-book.number("P37", "inputs", "base # m") / length))
                 .solve();
-        assertEquals(784, solver.reactionY(1), 0.5);
-        assertEquals(132.8, Math.abs(solver.reactionX(1)), 0.3);
+        assertEquals(book.number("P37", "printed_answer", "N=# N"), solver.reactionY(1), 0.5);
+        assertEquals(book.number("P37", "printed_answer", "f=# N"), Math.abs(solver.reactionX(1)), 0.3);
         assertEquals(0, solver.reactionY(0), 1e-10);
     }
 
-    /**
-     * OpenStax College Physics 9.6, push-up, part a ({@code reference/openstax_cp_9_6.csv}): feet to hands 1.50 m, feet to
-     * mass centre 0.90 m, weight 490 N implied; printed 147 N on each hand.
-     */
+    /** OpenStax College Physics 9.6, push-up, part a; the weight is the one its answer implies. */
     @Test
     void sharesAPushUpBetweenHandsAndFeet() {
-        Linkage body = Linkage.chain(List.of(rod("body", 50, 1.5, 0.9)));
+        PublishedTable book = PublishedTable.read("openstax_cp_9_6.csv");
+        double weight = book.number("P-pushup-a", "recomputed", "weight # N");
+        double mass = book.number("P-pushup-a", "recomputed", "(# kg)");
+        double hand = book.number("P-pushup-a", "printed_answer", "# N on the floor with each hand");
+        double hands = book.number("P-pushup-a", "inputs", "feet-hands # m");
+        Linkage body =
+                Linkage.chain(List.of(rod("body", mass, hands, book.number("P-pushup-a", "inputs", "feet-CG # m"))));
         LinkageSolver solver =
-                LinkageSolver.of(body, List.of(), pushUp(0)).gravity(9.8).solve();
-        assertEquals(147, solver.reactionY(0) / 2, 0.5);
-        assertEquals(490, solver.reactionY(0) + solver.reactionY(1), 1e-10);
+                LinkageSolver.of(body, List.of(), pushUp(hands, 0)).gravity(9.8).solve();
+        assertEquals(hand, solver.reactionY(0) / 2, 0.5);
+        assertEquals(weight, solver.reactionY(0) + solver.reactionY(1), 1e-10);
         assertTrue(solver.balanced());
         solver.freeForce(40).solve();
         assertEquals(40, solver.reactionX(0), 1e-12);
         assertEquals(-40, solver.reactionX(1), 1e-12);
-        assertEquals(147, solver.reactionY(0) / 2, 0.5);
+        assertEquals(hand, solver.reactionY(0) / 2, 0.5);
     }
 
-    private static TwoContacts pushUp(double forwardForce) {
+    private static TwoContacts pushUp(double hands, double forwardForce) {
         return TwoContacts.onFloor(
-                new TwoContacts.Contact("body", Place.along(1.5)),
+                new TwoContacts.Contact("body", Place.along(hands)),
                 new TwoContacts.Contact("body", Place.START),
                 forwardForce);
     }
@@ -111,13 +120,13 @@ class LinkageSolverTest {
     void boundsTheFreeForceByFriction() {
         Linkage body = Linkage.chain(List.of(rod("body", 50, 1.5, 0.9)));
         LinkageSolver solver =
-                LinkageSolver.of(body, List.of(), pushUp(10)).gravity(9.8).solve();
+                LinkageSolver.of(body, List.of(), pushUp(1.5, 10)).gravity(9.8).solve();
         FrictionRange range = solver.frictionRange(0.5, 0.5).orElseThrow();
         assertEquals(-0.2 * 490, range.least(), 1e-10);
         assertEquals(0.2 * 490, range.greatest(), 1e-10);
         assertEquals(10, solver.reactionX(0), 1e-12, "the free force is put back");
         LinkageSolver pulled = LinkageSolver.of(
-                        body, List.of(new ForceLoad("body", Place.along(1.5), 0, 600)), pushUp(0))
+                        body, List.of(new ForceLoad("body", Place.along(1.5), 0, 600)), pushUp(1.5, 0))
                 .solve();
         assertTrue(pulled.frictionRange(0.5, 0.5).isEmpty());
         assertFalse(pulled.balanced());

@@ -22,6 +22,8 @@ import leverwright.mechanics.body.SegmentTable;
 import leverwright.mechanics.body.Sex;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
+import leverwright.mechanics.working.PrintedWorkings;
+import leverwright.mechanics.working.Sketch;
 import org.junit.jupiter.api.Test;
 
 class DumbbellCurlTest {
@@ -133,6 +135,28 @@ class DumbbellCurlTest {
         assertTrue(heavy.sketch(ELBOW).shapes().size() > 10);
     }
 
+    @Test
+    void theLeverAndTheFigureGiveTheArmOfTheCurlWithoutASign() {
+        Lifter lifter = lifter("Ines").of(Sex.FEMALE, cm(178), kg(71));
+        HeldPosture held = dumbbellCurl()
+                .dumbbells(kg(10))
+                .elbowFlexion(deg(90))
+                .by(lifter)
+                .posture();
+        LeverView view = held.leverView(ELBOW);
+        assertEquals("elbow flexion", view.action());
+        assertEquals(-held.loadArm(ELBOW).value().si(), view.loadArm().value().si());
+        assertEquals(-held.moment(ELBOW).value().si(), view.moment().value().si());
+        assertTrue(view.moment().value().si() > 0);
+        assertEquals("elbow flexion moment", view.moment().label());
+        PrintedWorkings.check(view.loadArm().working(), view.loadArm().value().si());
+        PrintedWorkings.check(view.moment().working(), view.moment().value().si());
+        assertTrue(held.sketch(ELBOW).shapes().stream()
+                .filter(Sketch.LoadArm.class::isInstance)
+                .map(shape -> ((Sketch.LoadArm) shape).label())
+                .allMatch(label -> label.matches("elbow \\d+\\.\\d+ cm")));
+    }
+
     /** The polynomial of the biceps' arm, read at 90°: 4.71 cm (table of its values). */
     @Test
     void theBicepsIsTheMuscleOfTheLever() {
@@ -145,7 +169,7 @@ class DumbbellCurlTest {
         assertEquals("biceps", muscle.name());
         assertEquals(0.0471, muscle.arm().value().si(), 0.00005);
         assertEquals(
-                -view.moment().value().si() / muscle.arm().value().si(),
+                view.moment().value().si() / muscle.arm().value().si(),
                 muscle.force().value().si(),
                 1e-9);
     }

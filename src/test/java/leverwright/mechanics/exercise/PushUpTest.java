@@ -28,6 +28,7 @@ import leverwright.mechanics.body.Sex;
 import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.numeric.RootFinder;
 import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Sketch;
 import org.junit.jupiter.api.Test;
 
 class PushUpTest {
@@ -215,6 +216,9 @@ class PushUpTest {
         HeldPosture held = pushUp().by(INES).posture();
         assertEquals(Standing.SUPPORTED, held.standing());
         assertTrue(held.sketch(ELBOW, HIP).shapes().size() > 15);
+        assertTrue(held.sketch().shapes().stream()
+                .filter(Sketch.Arrow.class::isInstance)
+                .allMatch(arrow -> ((Sketch.Arrow) arrow).kind() == Sketch.ForceKind.REACTION));
         assertEquals(held.layout().pressureX(), held.pressure().value().si(), 1e-9);
     }
 

@@ -4,6 +4,7 @@ import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.time.Duration;
 
 /**
  * The disk, with a fault at a chosen step of saving. After a crash nothing works any more, as when the program is gone; after
@@ -96,5 +97,13 @@ final class FaultyStorage implements Storage {
             throw new IOException("the program is gone");
         }
         disk.delete(path);
+    }
+
+    @Override
+    public void deleteStale(Path folder, String prefix, String suffix, Duration untouched) throws IOException {
+        if (gone) {
+            throw new IOException("the program is gone");
+        }
+        disk.deleteStale(folder, prefix, suffix, untouched);
     }
 }

@@ -12,8 +12,11 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import leverwright.workbook.json.JsonProblem;
@@ -58,6 +61,25 @@ class WorkbookFilesTest {
         assertEquals(NEW, files.read(file).workbook());
         assertEquals(next, files.stamp(file));
         assertEquals(List.of(file), left());
+    }
+
+    @Test
+    void whatAKilledProgramLeftBesideTheFileGoesWithALaterSave() throws IOException {
+        FileStamp stamp = files.saveNew(file, OLD);
+        FaultyStorage killed = new FaultyStorage(FaultyStorage.Fault.BEFORE_REPLACE, 0, true);
+        assertThrows(WorkbookFileException.class, () -> new WorkbookFiles(killed).save(file, NEW, stamp));
+        Path leftOver = left().get(0);
+        assertTrue(leftOver.getFileName().toString().endsWith(".saving"));
+        Path ofAnother = Files.writeString(folder.resolve(".knees.leverwright.json.12345678.saving"), "");
+        FileTime longAgo = FileTime.from(Instant.now().minus(Duration.ofHours(1)));
+        Files.setLastModifiedTime(ofAnother, longAgo);
+
+        FileStamp next = files.save(file, NEW, stamp);
+        assertTrue(Files.exists(leftOver), "somebody may be writing it just now");
+        Files.setLastModifiedTime(leftOver, longAgo);
+        files.save(file, OLD, next);
+        assertFalse(Files.exists(leftOver));
+        assertTrue(Files.exists(ofAnother), "it belongs to another file");
     }
 
     @Test
