@@ -32,6 +32,24 @@ public final class Reading<M extends Measure<M>> {
         this.answer = answer;
     }
 
+    /**
+     * Returns a reading of one's own, for studies and cells.
+     *
+     * @param label what it is, such as "low back compression"
+     * @param unit in which it is shown
+     * @param sides whether it is per side, in total, or neither
+     * @param si the bare value in SI units: quick; throws IllegalArgumentException where a posture has none
+     * @param answer the value with band and working
+     */
+    public static <M extends Measure<M>> Reading<M> of(
+            String label,
+            Unit unit,
+            Sides sides,
+            ToDoubleFunction<HeldPosture> si,
+            Function<HeldPosture, Answer<M>> answer) {
+        return new Reading<>(label, unit, sides, si, answer);
+    }
+
     /** Returns what it is, such as "hip extension moment". */
     public String label() {
         return label;
