@@ -4,6 +4,7 @@ import static leverwright.mechanics.measure.Measures.cm;
 import static leverwright.mechanics.measure.Measures.deg;
 
 import java.util.List;
+import java.util.Optional;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
@@ -116,7 +117,7 @@ public final class BackSquat extends Exercise<BackSquat> {
         double barY = barY(layout, above, behind);
         layout.add(Load.weight(
                 "bar",
-                Segment.TRUNK,
+                Member.TRUNK,
                 s.si(Knobs.BAR),
                 "set on the exercise",
                 barX,
@@ -155,6 +156,31 @@ public final class BackSquat extends Exercise<BackSquat> {
         return isX
                 ? hand.x(Joint.SHOULDER).plus(up.times(sine)).minus(back.times(cosine))
                 : hand.y(Joint.SHOULDER).plus(up.times(cosine)).plus(back.times(sine));
+    }
+
+    @Override
+    public Family family() {
+        return Family.SQUAT;
+    }
+
+    @Override
+    public List<String> trains() {
+        return List.of("quadriceps, gluteus maximus and adductors; the back muscles hold the trunk");
+    }
+
+    @Override
+    public List<Joint> drivenJoints() {
+        return List.of(Joint.KNEE, Joint.HIP, Joint.ANKLE);
+    }
+
+    @Override
+    public List<String> supports() {
+        return List.of("both feet on the floor");
+    }
+
+    @Override
+    public Optional<Course> course() {
+        return Optional.of(new Course(Knobs.THIGH_ABOVE_LEVEL, deg(90).si(), deg(0).si()));
     }
 
     @Override

@@ -9,7 +9,9 @@ public final class Catalogue {
             Exercises.romanianDeadlift(),
             Exercises.kneeExtension(),
             Exercises.dumbbellCurl(),
-            Exercises.pushUp());
+            Exercises.pushUp(),
+            Exercises.frontSquat(),
+            Exercises.lateralRaise());
 
     private Catalogue() {}
 

@@ -29,154 +29,255 @@ import leverwright.mechanics.posture.Place;
  */
 final class CrossCheck {
     private static final double UP = Measures.deg(90).si();
-    private static final String FOOT = "foot";
-    private static final String SHANK = "shank";
-    private static final String THIGH = "thigh";
+    private static final double STUB = 0.1;
     private static final String PELVIS = "pelvis";
-    private static final String TRUNK = "trunk";
-    private static final String UPPER_ARM = "upper arm";
-    private static final String FOREARM = "forearm";
-    private static final String HAND = "hand";
 
-    private CrossCheck() {}
+    private final Layout layout;
+    private final Skeleton body;
+    private final List<Double> directions = new ArrayList<>();
+    private final Linkage linkage;
+
+    private CrossCheck(Layout layout) {
+        this.layout = layout;
+        this.body = layout.body();
+        Linkage.Builder builder = Linkage.builder();
+        if (layout.parting().armsAlone()) {
+            add(builder.start(new Link(name(Member.TRUNK), 1, 0, STUB, Place.START, Place.START, 0)), Member.TRUNK);
+        } else {
+            legsAndTrunk(builder);
+        }
+        arm(builder, false);
+        if (layout.parting().isSplit(Segment.UPPER_ARM)) {
+            arm(builder, true);
+        }
+        if (!layout.parting().armsAlone() && layout.parting().isSplit(Segment.THIGH)) {
+            otherLeg(builder);
+        }
+        linkage = builder.build();
+    }
 
     static BothCuts of(Layout layout) {
-        Linkage linkage = linkage(layout.body());
-        Solution solution =
-                LinkageSolver.solve(linkage, configuration(linkage, layout), loads(layout), support(layout));
+        return new CrossCheck(layout).compare();
+    }
+
+    private BothCuts compare() {
+        Solution solution = LinkageSolver.of(linkage, loads(), support())
+                .gravity(layout.gravity())
+                .configuration(configuration())
+                .solve()
+                .solution();
         double scale = solution.scale();
         double worst = solution.closure();
-        boolean seated = layout.support() == Layout.Support.SEAT;
-        for (Joint joint : seated ? FREE_JOINTS : JOINTS) {
-            double theirs = solution.joint(linkAbove(joint)).moment() * layout.counterClockwise(joint);
-            worst = Math.max(worst, Math.abs(theirs - new Cut(layout, joint).moment()) / scale);
+        for (Joint joint : JOINTS) {
+            if (isFree(joint)) {
+                double theirs = solution.joint(linkAbove(joint)).moment() * layout.counterClockwise(joint);
+                worst = Math.max(worst, Math.abs(theirs - new Cut(layout, joint).moment()) / scale);
+            }
         }
         return new BothCuts(true, worst, scale);
     }
 
     /** The posture as a general linkage, for motion and joint forces. */
     static Mechanism mechanism(Layout layout) {
-        Linkage linkage = linkage(layout.body());
-        boolean seated = layout.support() == Layout.Support.SEAT;
+        CrossCheck check = new CrossCheck(layout);
         Map<Joint, Mechanism.JointLink> joints = new EnumMap<>(Joint.class);
-        for (Joint joint : seated ? FREE_JOINTS : JOINTS) {
-            int divisor = joint.sides() == Sides.PER_SIDE ? 2 : 1;
-            joints.put(joint, new Mechanism.JointLink(linkAbove(joint), layout.counterClockwise(joint), divisor));
+        for (Joint joint : JOINTS) {
+            if (check.isFree(joint)) {
+                boolean halved =
+                        joint.sides() == Sides.PER_SIDE && !layout.parting().isSplit(joint);
+                int divisor = halved ? 2 : 1;
+                joints.put(joint, new Mechanism.JointLink(linkAbove(joint), layout.counterClockwise(joint), divisor));
+            }
         }
         return new Mechanism(
-                linkage, configuration(linkage, layout), loads(layout), support(layout), Layout.GRAVITY, joints);
+                check.linkage, check.configuration(), check.loads(), check.support(), layout.gravity(), joints);
+    }
+
+    /** Moment of inertia about the mass centre, kg·m²: of both sides together where they are alike. */
+    private double inertia(Member member) {
+        double both = body.body().segment(member.segment()).inertia();
+        return layout.parting().isSplit(member.segment()) ? both / 2 : both;
     }
 
     private static final List<Joint> JOINTS =
             List.of(Joint.ANKLE, Joint.KNEE, Joint.HIP, Joint.LOW_BACK, Joint.SHOULDER, Joint.ELBOW, Joint.WRIST);
 
-    /** The joints of a seated lifter that do not depend on how seat and backrest share the load. */
-    private static final List<Joint> FREE_JOINTS =
-            List.of(Joint.ANKLE, Joint.KNEE, Joint.SHOULDER, Joint.ELBOW, Joint.WRIST);
+    /** Whether a joint does not depend on how what holds the body shares the load. */
+    private boolean isFree(Joint joint) {
+        return Cut.isKnown(layout, joint);
+    }
 
     /** A seat holds the thigh by a force and a couple; hands and feet share by moments and the free force that was set. */
-    private static Support support(Layout layout) {
+    private Support support() {
         return switch (layout.support()) {
-            case FEET -> new GroundSupport(FOOT);
-            case SEAT -> new FixedSupport(THIGH, Place.START);
+            case FEET -> new GroundSupport(heldLink());
+            case SEAT -> new FixedSupport(name(Member.THIGH), Place.START);
+            case HELD -> new FixedSupport(heldLink(), Place.START);
             case HANDS_AND_FEET -> {
                 Load hands = layout.loads().get(0);
-                Place feet = placeOf(Segment.FOOT, layout.pressureX(), 0, layout);
+                Place feet = placeOf(Member.FOOT, layout.pressureX(), 0);
                 yield TwoContacts.onFloor(
-                        new TwoContacts.Contact(linkOf(hands.on()), placeOf(hands.on(), hands.x(), hands.y(), layout)),
-                        new TwoContacts.Contact(FOOT, feet),
+                        new TwoContacts.Contact(name(hands.on()), placeOf(hands.on(), hands.x(), hands.y())),
+                        new TwoContacts.Contact(name(Member.FOOT), feet),
                         hands.forceX());
             }
         };
     }
 
+    private String heldLink() {
+        for (Member member : Member.ALL) {
+            if (member != Member.TRUNK && (layout.held() & member.bit()) != 0 && linkage.has(name(member))) {
+                return name(member);
+            }
+        }
+        return layout.holdsTrunk(false) && linkage.has(PELVIS) ? PELVIS : name(Member.TRUNK);
+    }
+
     private static String linkAbove(Joint joint) {
-        return switch (joint) {
-            case ANKLE -> SHANK;
-            case KNEE -> THIGH;
-            case HIP -> PELVIS;
-            case LOW_BACK, NECK -> TRUNK;
-            case SHOULDER -> UPPER_ARM;
-            case ELBOW -> FOREARM;
-            case WRIST -> HAND;
-        };
+        return joint == Joint.HIP ? PELVIS : name(Member.of(Layout.above(joint)));
     }
 
-    private static String linkOf(Segment segment) {
-        return switch (segment) {
-            case FOOT -> FOOT;
-            case SHANK -> SHANK;
-            case THIGH -> THIGH;
-            case TRUNK -> TRUNK;
-            case UPPER_ARM -> UPPER_ARM;
-            case FOREARM -> FOREARM;
-            case HAND -> HAND;
-        };
+    private static String name(Member member) {
+        return member == Member.TRUNK ? "trunk" : member.words();
     }
 
-    private static Linkage linkage(Skeleton body) {
+    private Linkage.Builder add(Linkage.Builder builder, Member member) {
+        directions.add(direction(member));
+        return builder;
+    }
+
+    private double direction(Member member) {
+        if (member.segment() == Segment.FOOT) {
+            return -layout.lean(member);
+        }
+        return member.isArm() ? layout.lean(member) - UP : UP - layout.lean(member);
+    }
+
+    private void legsAndTrunk(Linkage.Builder builder) {
+        Place ankle = new Place(layout.ankleAlong(), body.ankleAcross());
+        Place footCentre = new Place(layout.footCentreAlong(), body.footCentreAcross());
+        double offset = layout.hipOffset(false);
         BodySegment pelvis = body.body().pelvis();
         BodySegment above = body.body().trunkAboveLowBack();
-        Place ankle = new Place(body.ankleAlong(), body.ankleAcross());
-        Place footCentre = new Place(body.centre(Segment.FOOT), body.footCentreAcross());
-        List<Link> links = new ArrayList<>();
-        links.add(new Link(
-                FOOT,
+        add(
+                builder.start(new Link(
+                        name(Member.FOOT),
+                        2,
+                        mass(Member.FOOT),
+                        body.length(Segment.FOOT),
+                        footCentre,
+                        ankle,
+                        inertia(Member.FOOT))),
+                Member.FOOT);
+        add(builder.then(limb(Member.SHANK)), Member.SHANK);
+        add(builder.then(limb(Member.THIGH)), Member.THIGH);
+        Place lowBack = new Place(pelvis.length(), offset);
+        Place centre = new Place(pelvis.centre(), offset);
+        add(
+                builder.then(new Link(PELVIS, 1, pelvis.mass(), pelvis.length(), centre, lowBack, pelvis.inertia())),
+                Member.TRUNK);
+        Place upperCentre = Place.along(above.centre());
+        Place shoulder = new Place(above.length(), -layout.shoulderOffset(false));
+        add(
+                builder.then(new Link(
+                        name(Member.TRUNK), 1, above.mass(), above.length(), upperCentre, shoulder, above.inertia())),
+                Member.TRUNK);
+    }
+
+    private void arm(Linkage.Builder builder, boolean other) {
+        Member upper = Member.of(Segment.UPPER_ARM, other);
+        Member fore = Member.of(Segment.FOREARM, other);
+        Member hand = Member.of(Segment.HAND, other);
+        double along = layout.parting().armsAlone()
+                ? 0
+                : body.body().trunkAboveLowBack().length();
+        Place at = new Place(along, -layout.shoulderOffset(other));
+        add(builder.attach(limb(upper), name(Member.TRUNK), at), upper);
+        add(builder.then(limb(fore)), fore);
+        add(builder.then(limb(hand)), hand);
+    }
+
+    /** The other leg hangs on the pelvis, so that its links run down. */
+    private void otherLeg(Linkage.Builder builder) {
+        Place hip = new Place(0, layout.hipOffset(false) - layout.hipOffset(true));
+        builder.attach(hanging(Member.OTHER_THIGH), PELVIS, hip);
+        directions.add(direction(Member.OTHER_THIGH) - 2 * UP);
+        builder.then(hanging(Member.OTHER_SHANK));
+        directions.add(direction(Member.OTHER_SHANK) - 2 * UP);
+        Place centre =
+                new Place(layout.footCentreAlong() - layout.ankleAlong(), body.footCentreAcross() - body.ankleAcross());
+        builder.then(new Link(
+                name(Member.OTHER_FOOT),
                 2,
-                body.mass(Segment.FOOT),
+                mass(Member.OTHER_FOOT),
                 body.length(Segment.FOOT),
-                footCentre,
-                ankle,
-                inertia(Segment.FOOT, body)));
-        links.add(limb(SHANK, Segment.SHANK, body));
-        links.add(limb(THIGH, Segment.THIGH, body));
-        links.add(part(PELVIS, pelvis));
-        links.add(part(TRUNK, above));
-        links.add(limb(UPPER_ARM, Segment.UPPER_ARM, body));
-        links.add(limb(FOREARM, Segment.FOREARM, body));
-        links.add(limb(HAND, Segment.HAND, body));
-        return Linkage.chain(links);
+                centre,
+                Place.START,
+                inertia(Member.OTHER_FOOT)));
+        directions.add(direction(Member.OTHER_FOOT));
     }
 
-    private static Link limb(String name, Segment segment, Skeleton body) {
-        double length = body.length(segment);
-        Place centre = Place.along(body.centre(segment));
-        return new Link(name, 2, body.mass(segment), length, centre, Place.along(length), inertia(segment, body));
+    private double mass(Member member) {
+        return layout.pieces().mass(member.ordinal());
     }
 
-    private static Link part(String name, BodySegment part) {
-        Place end = Place.along(part.length());
-        return new Link(name, 1, part.mass(), part.length(), Place.along(part.centre()), end, part.inertia());
+    private Link limb(Member member) {
+        double length = body.length(member.segment());
+        Place centre = Place.along(body.centre(member.segment()));
+        return new Link(name(member), 2, mass(member), length, centre, Place.along(length), inertia(member));
     }
 
-    /** Moment of inertia about the mass centre, both sides together, kg·m². */
-    private static double inertia(Segment segment, Skeleton body) {
-        return body.body().segment(segment).inertia();
+    private Link hanging(Member member) {
+        double length = body.length(member.segment());
+        Place centre = Place.along(length - body.centre(member.segment()));
+        return new Link(name(member), 2, mass(member), length, centre, Place.along(length), inertia(member));
     }
 
-    private static Configuration configuration(Linkage linkage, Layout layout) {
-        double trunk = UP - layout.lean(Segment.TRUNK);
-        return Configuration.at(
-                linkage,
-                new Vector(layout.startX(Segment.FOOT), layout.startY(Segment.FOOT)),
-                -layout.lean(Segment.FOOT),
-                UP - layout.lean(Segment.SHANK),
-                UP - layout.lean(Segment.THIGH),
-                trunk,
-                trunk,
-                layout.lean(Segment.UPPER_ARM) - UP,
-                layout.lean(Segment.FOREARM) - UP,
-                layout.lean(Segment.HAND) - UP);
+    private Configuration configuration() {
+        // the tree keeps its links in another order than that of building where the pelvis has branches
+        double[] ordered = new double[linkage.size()];
+        List<String> built = names();
+        for (int k = 0; k < built.size(); k++) {
+            ordered[linkage.indexOf(built.get(k))] = directions.get(k);
+        }
+        Vector origin = layout.parting().armsAlone()
+                ? new Vector(layout.startX(Member.TRUNK), layout.startY(Member.TRUNK))
+                : new Vector(layout.startX(Member.FOOT), layout.startY(Member.FOOT));
+        return Configuration.at(linkage, origin, ordered);
     }
 
-    private static List<leverwright.mechanics.load.Load> loads(Layout layout) {
+    private List<String> names() {
+        List<String> names = new ArrayList<>();
+        if (!layout.parting().armsAlone()) {
+            names.addAll(List.of(name(Member.FOOT), name(Member.SHANK), name(Member.THIGH), PELVIS));
+        }
+        names.add(name(Member.TRUNK));
+        for (Member arm : List.of(Member.UPPER_ARM, Member.FOREARM, Member.HAND)) {
+            names.add(name(arm));
+        }
+        if (layout.parting().isSplit(Segment.UPPER_ARM)) {
+            for (Member arm : List.of(Member.OTHER_UPPER_ARM, Member.OTHER_FOREARM, Member.OTHER_HAND)) {
+                names.add(name(arm));
+            }
+        }
+        if (!layout.parting().armsAlone() && layout.parting().isSplit(Segment.THIGH)) {
+            for (Member leg : List.of(Member.OTHER_THIGH, Member.OTHER_SHANK, Member.OTHER_FOOT)) {
+                names.add(name(leg));
+            }
+        }
+        return names;
+    }
+
+    private List<leverwright.mechanics.load.Load> loads() {
         List<leverwright.mechanics.load.Load> loads = new ArrayList<>();
         for (Load load : layout.loads()) {
             if (layout.support() == Layout.Support.HANDS_AND_FEET && !load.isWeight()) {
                 continue;
             }
-            Place at = placeOf(load.on(), load.x(), load.y(), layout);
-            String on = linkOf(load.on());
+            String on = linkOf(load);
+            Place at = on.equals(PELVIS)
+                    ? placeFrom(layout.jointX(Joint.HIP), layout.jointY(Joint.HIP), Member.TRUNK, load.x(), load.y())
+                    : placeOf(load.on(), load.x(), load.y());
             loads.add(
                     load.isWeight()
                             ? new MassLoad(on, at, load.mass())
@@ -185,12 +286,35 @@ final class CrossCheck {
         return loads;
     }
 
+    private String linkOf(Load load) {
+        boolean onPelvis =
+                load.on() == Member.TRUNK && linkage.has(PELVIS) && !Cut.isAboveJoint(layout, Joint.LOW_BACK, load);
+        return onPelvis ? PELVIS : name(load.on());
+    }
+
     /** A point of the world measured along and across the link that it is on. */
-    private static Place placeOf(Segment on, double worldX, double worldY, Layout layout) {
-        double startX = on == Segment.TRUNK ? layout.jointX(Joint.LOW_BACK) : layout.startX(on);
-        double startY = on == Segment.TRUNK ? layout.jointY(Joint.LOW_BACK) : layout.startY(on);
-        double axisX = on == Segment.FOOT ? layout.cosine(on) : layout.sine(on);
-        double axisY = on == Segment.FOOT ? -layout.sine(on) : Layout.upward(on) * layout.cosine(on);
+    private Place placeOf(Member on, double worldX, double worldY) {
+        boolean upperTrunk = on == Member.TRUNK && !layout.parting().armsAlone();
+        boolean hangs = on == Member.OTHER_THIGH || on == Member.OTHER_SHANK || on == Member.OTHER_FOOT;
+        if (upperTrunk) {
+            return placeFrom(layout.jointX(Joint.LOW_BACK), layout.jointY(Joint.LOW_BACK), on, worldX, worldY);
+        }
+        if (hangs) {
+            Joint start = on == Member.OTHER_THIGH ? Joint.HIP : on == Member.OTHER_SHANK ? Joint.KNEE : Joint.ANKLE;
+            return placeFrom(layout.jointX(start, true), layout.jointY(start, true), on, worldX, worldY);
+        }
+        return placeFrom(layout.startX(on), layout.startY(on), on, worldX, worldY);
+    }
+
+    private Place placeFrom(double startX, double startY, Member on, double worldX, double worldY) {
+        boolean foot = on.segment() == Segment.FOOT;
+        boolean down = on == Member.OTHER_THIGH || on == Member.OTHER_SHANK;
+        double axisX = foot ? layout.cosine(on) : layout.sine(on);
+        double axisY = foot ? -layout.sine(on) : Layout.upward(on) * layout.cosine(on);
+        if (down) {
+            axisX = -axisX;
+            axisY = -axisY;
+        }
         double x = worldX - startX;
         double y = worldY - startY;
         return new Place(x * axisX + y * axisY, y * axisX - x * axisY);

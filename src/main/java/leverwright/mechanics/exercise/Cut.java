@@ -8,8 +8,8 @@ import leverwright.mechanics.measure.Sides;
  * A joint cut through: the free body on the side that no unknown support touches, and what the joint must bear for it.
  *
  * <p>Signs: {@link #moment} is that of the joint's positive action ({@link Joint#positiveAction}), of the near segment on the
- * far one. With weights alone it is weight times {@link #arm}. All values are for both sides together except
- * {@link #reported}.
+ * far one. With weights alone it is weight times {@link #arm}. All values are for both sides together where these are alike,
+ * except {@link #reported}.
  */
 final class Cut {
     private final Layout layout;
@@ -36,7 +36,7 @@ final class Cut {
         this.layout = layout;
         this.joint = joint;
         this.above = isAbove(layout, joint);
-        this.parts = layout.body().parts(joint, above);
+        this.parts = layout.pieces().parts(joint, above);
         this.jointX = layout.jointX(joint);
         this.jointY = layout.jointY(joint);
         double mass = 0;
@@ -74,18 +74,37 @@ final class Cut {
         onlyWeights = weights;
     }
 
+    /** Whether a joint's moment does not depend on how what holds the body shares the load. */
+    static boolean isKnown(Layout layout, Joint joint) {
+        return joint == Joint.NECK || !isHeld(layout, joint, true) || !isHeld(layout, joint, false);
+    }
+
     private static boolean isAbove(Layout layout, Joint joint) {
-        if (layout.support() != Layout.Support.SEAT) {
+        if (joint == Joint.NECK) {
             return true;
         }
-        return switch (joint) {
-            case ANKLE, KNEE -> false;
-            case NECK, SHOULDER, ELBOW, WRIST -> true;
-            case HIP, LOW_BACK ->
-                throw new IllegalArgumentException("what the " + joint.words()
-                        + " carries here depends on how seat and backrest share the load, which this model does not know; ask"
-                        + " for a joint of the free limb");
-        };
+        boolean aboveHeld = isHeld(layout, joint, true);
+        boolean belowHeld = isHeld(layout, joint, false);
+        if (aboveHeld && belowHeld) {
+            throw new IllegalArgumentException("what the " + joint.words()
+                    + " carries here depends on how what holds the body on either side of it shares the load (seat and"
+                    + " backrest, both feet), which this model does not know; ask for a joint of the free limb");
+        }
+        return !aboveHeld;
+    }
+
+    private static boolean isHeld(Layout layout, Joint joint, boolean above) {
+        int held = layout.held();
+        if (layout.parting().armsAlone() && (joint == Joint.LOW_BACK || !Parting.isArm(joint))) {
+            return true;
+        }
+        if (joint != Joint.LOW_BACK) {
+            int mask = layout.parting().above(joint);
+            return (held & (above ? mask : layout.parting().everything() & ~mask)) != 0;
+        }
+        int trunk = Member.TRUNK.bit();
+        int arms = layout.parting().above(Joint.SHOULDER) | Parting.OTHER_ARM;
+        return layout.holdsTrunk(above) || (held & (above ? arms : ~arms & ~trunk)) != 0;
     }
 
     /** Whether a load acts on the free body. */
@@ -93,8 +112,20 @@ final class Cut {
         if (joint == Joint.NECK) {
             return false;
         }
-        boolean beyond = load.on().ordinal() >= Layout.above(joint).ordinal();
-        return above == beyond;
+        return above == isAboveJoint(layout, joint, load);
+    }
+
+    /** Whether a load acts above a joint, out along the arms. */
+    static boolean isAboveJoint(Layout layout, Joint joint, Load load) {
+        if (joint != Joint.LOW_BACK) {
+            return (layout.parting().above(joint) & load.on().bit()) != 0;
+        }
+        if (load.on() != Member.TRUNK) {
+            return load.on().isArm();
+        }
+        double along = (load.x() - layout.startX(Member.TRUNK)) * layout.sine(Member.TRUNK)
+                + (load.y() - layout.startY(Member.TRUNK)) * layout.cosine(Member.TRUNK);
+        return along >= layout.body().lowBackAlong();
     }
 
     double partX(Part part) {
@@ -151,9 +182,9 @@ final class Cut {
         return (hungMassX + bodyMassX) / mass();
     }
 
-    /** Weight of all mass beyond the joint, N. */
+    /** Weight of all mass beyond the joint, as far as it acts in the plane, N. */
     double weight() {
-        return mass() * Layout.GRAVITY;
+        return mass() * layout.gravity();
     }
 
     /** +1 where a weight ahead of the joint asks for the positive action, −1 where it asks for the other. */
@@ -187,7 +218,12 @@ final class Cut {
 
     /** Arm of that load about the joint, m: positive where it asks for the joint's positive action. */
     double loadArm() {
-        return onlyWeights ? arm() : moment() / load();
+        return isOneWeight() ? arm() : moment() / load();
+    }
+
+    /** Whether weight and arm say all: nothing else pulls, or nothing at all does. */
+    boolean isOneWeight() {
+        return onlyWeights || load() == 0;
     }
 
     /** Moment of the positive action that the other forces ask for, both sides, N·m. */
@@ -205,9 +241,9 @@ final class Cut {
         return weight() * arm() + otherMoment();
     }
 
-    /** By how many the moment is divided: 2 per side, 1 in total. */
+    /** By how many the moment is divided: 2 per side where both sides are alike, else 1. */
     int divisor() {
-        return joint.sides() == Sides.PER_SIDE ? 2 : 1;
+        return joint.sides() == Sides.PER_SIDE && !layout.parting().isSplit(joint) ? 2 : 1;
     }
 
     /** Moment of the positive action as it is reported: per side for limbs, in total for spine and neck, N·m. */

@@ -1,7 +1,10 @@
 package leverwright.mechanics.exercise;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
@@ -21,6 +24,7 @@ final class Drawing {
     private static final double SLEEVE = 0.025;
     private static final double HEAD_ALONG = 0.12;
     private static final double HEAD_ACROSS = 0.09;
+    private static final double HALF_FOOT = 0.05;
     private static final double ARC = 0.3;
     private static final int STOPS = 13;
     /** A knob that turns changes no stop of its own: those found last are kept. */
@@ -41,6 +45,7 @@ final class Drawing {
     Sketch sketch(List<Joint> loadArms) {
         List<Sketch.Shape> shapes = new ArrayList<>();
         ground(shapes);
+        shapes.addAll(layout.scenery());
         bones(shapes);
         joints(shapes);
         lean(shapes);
@@ -53,6 +58,11 @@ final class Drawing {
     }
 
     private String title() {
+        if (layout.plane() == Plane.TRANSVERSE) {
+            return held.performance() + ", " + held.standing().words() + ", seen from the head: upper arm "
+                    + degrees(layout.lean(Segment.UPPER_ARM)) + ", forearm " + degrees(layout.lean(Segment.FOREARM))
+                    + " from straight down";
+        }
         return held.performance() + ", " + held.standing().words() + ": torso leans "
                 + degrees(layout.lean(Segment.TRUNK)) + ", thigh " + degrees(layout.lean(Segment.THIGH)) + ", shank "
                 + degrees(layout.lean(Segment.SHANK));
@@ -76,7 +86,7 @@ final class Drawing {
     }
 
     private void ground(List<Sketch.Shape> shapes) {
-        if (layout.support() != Layout.Support.SEAT) {
+        if (layout.endsAtFeet()) {
             double end = Math.max(
                     0.9, Math.max(end(Segment.HAND).x(), at(Joint.SHOULDER).x()) + 0.3);
             shapes.add(new Sketch.GroundLine(new Point(-0.5, 0), new Point(end, 0)));
@@ -84,38 +94,89 @@ final class Drawing {
     }
 
     private void bones(List<Sketch.Shape> shapes) {
-        double foot = layout.body().length(Segment.FOOT);
-        Point heel = new Point(layout.startX(Segment.FOOT), layout.startY(Segment.FOOT));
-        Point toe =
-                new Point(heel.x() + foot * layout.cosine(Segment.FOOT), heel.y() - foot * layout.sine(Segment.FOOT));
-        shapes.add(new Sketch.Bone("sole", heel, toe));
-        shapes.add(new Sketch.Bone("heel", at(Joint.ANKLE), heel));
-        shapes.add(new Sketch.Bone("foot", at(Joint.ANKLE), toe));
-        shapes.add(new Sketch.Bone("shank", at(Joint.KNEE), at(Joint.ANKLE)));
-        shapes.add(new Sketch.Bone("thigh", at(Joint.HIP), at(Joint.KNEE)));
-        shapes.add(new Sketch.Bone("trunk", at(Joint.HIP), at(Joint.SHOULDER)));
+        if (layout.parting().isSplit(Segment.UPPER_ARM)) {
+            arm(shapes, true);
+        }
+        if (layout.plane() == Plane.TRANSVERSE) {
+            shapes.add(new Sketch.Bone("trunk", joint(Joint.SHOULDER, true), at(Joint.SHOULDER)));
+            Point middle = new Point(layout.startX(Member.TRUNK), layout.startY(Member.TRUNK));
+            shapes.add(new Sketch.HeadOutline(middle, HEAD_ALONG, HEAD_ACROSS, UP));
+            arm(shapes, false);
+            return;
+        }
+        if (layout.parting().isSplit(Segment.THIGH)) {
+            leg(shapes, true);
+        }
+        leg(shapes, false);
+        if (layout.plane() == Plane.FRONTAL) {
+            shapes.add(new Sketch.Bone("pelvis", joint(Joint.HIP, true), at(Joint.HIP)));
+            shapes.add(new Sketch.Bone("shoulders", joint(Joint.SHOULDER, true), at(Joint.SHOULDER)));
+        }
+        Point hips = new Point(layout.startX(Member.TRUNK), layout.startY(Member.TRUNK));
+        shapes.add(new Sketch.Bone("trunk", hips, end(Segment.TRUNK)));
         double head = layout.body().body().headCentreAboveHip();
         shapes.add(new Sketch.HeadOutline(
                 new Point(layout.alongX(Segment.TRUNK, head), layout.alongY(Segment.TRUNK, head)),
                 HEAD_ALONG,
                 HEAD_ACROSS,
                 UP - layout.lean(Segment.TRUNK)));
-        shapes.add(new Sketch.Bone("upper arm", at(Joint.SHOULDER), at(Joint.ELBOW)));
-        shapes.add(new Sketch.Bone("forearm", at(Joint.ELBOW), at(Joint.WRIST)));
-        shapes.add(new Sketch.Bone("hand", at(Joint.WRIST), end(Segment.HAND)));
+        arm(shapes, false);
+    }
+
+    private void leg(List<Sketch.Shape> shapes, boolean other) {
+        Member foot = Member.of(Segment.FOOT, other);
+        String side = other ? "other " : "";
+        boolean frontal = layout.plane() == Plane.FRONTAL;
+        double before = frontal ? HALF_FOOT : 0;
+        double after = frontal ? HALF_FOOT : layout.body().length(Segment.FOOT);
+        Point heel = onSole(foot, -before);
+        Point toe = onSole(foot, after);
+        Point ankle = joint(Joint.ANKLE, other);
+        shapes.add(new Sketch.Bone(side + "sole", heel, toe));
+        shapes.add(new Sketch.Bone(side + "heel", ankle, heel));
+        shapes.add(new Sketch.Bone(side + "foot", ankle, toe));
+        shapes.add(new Sketch.Bone(side + "shank", joint(Joint.KNEE, other), ankle));
+        shapes.add(new Sketch.Bone(side + "thigh", joint(Joint.HIP, other), joint(Joint.KNEE, other)));
+    }
+
+    private Point onSole(Member foot, double along) {
+        return new Point(
+                layout.startX(foot) + along * layout.cosine(foot), layout.startY(foot) - along * layout.sine(foot));
+    }
+
+    private void arm(List<Sketch.Shape> shapes, boolean other) {
+        String side = other ? "other " : "";
+        Member hand = Member.of(Segment.HAND, other);
+        double length = layout.body().length(Segment.HAND);
+        shapes.add(new Sketch.Bone(side + "upper arm", joint(Joint.SHOULDER, other), joint(Joint.ELBOW, other)));
+        shapes.add(new Sketch.Bone(side + "forearm", joint(Joint.ELBOW, other), joint(Joint.WRIST, other)));
+        Point tip = new Point(layout.alongX(hand, length), layout.alongY(hand, length));
+        shapes.add(new Sketch.Bone(side + "hand", joint(Joint.WRIST, other), tip));
+    }
+
+    private Point joint(Joint joint, boolean other) {
+        return new Point(layout.jointX(joint, other), layout.jointY(joint, other));
     }
 
     private void joints(List<Sketch.Shape> shapes) {
         for (Joint joint : Joint.values()) {
-            if (joint != Joint.NECK) {
+            boolean drawn = layout.plane() != Plane.TRANSVERSE || Parting.isArm(joint);
+            if (joint != Joint.NECK && drawn) {
+                if (layout.parting().isSplit(joint)) {
+                    shapes.add(new Sketch.JointMark("other " + joint.words(), joint(joint, true)));
+                }
                 shapes.add(new Sketch.JointMark(joint.words(), at(joint)));
             }
         }
     }
 
     private void lean(List<Sketch.Shape> shapes) {
+        if (layout.plane() == Plane.TRANSVERSE) {
+            return;
+        }
         double lean = layout.lean(Segment.TRUNK);
-        shapes.add(new Sketch.AngleArc(at(Joint.HIP), ARC, UP, UP - lean, degrees(lean)));
+        Point hips = new Point(layout.startX(Member.TRUNK), layout.startY(Member.TRUNK));
+        shapes.add(new Sketch.AngleArc(hips, ARC, UP, UP - lean, degrees(lean)));
     }
 
     /** The line on which all forces beyond the joint act together, and its distance from the joint. */
@@ -125,6 +186,9 @@ final class Drawing {
         double forceX = cut.otherX();
         double forceY = cut.otherY() - cut.weight();
         double size = Math.sqrt(forceX * forceX + forceY * forceY);
+        if (size == 0) {
+            return;
+        }
         // r = s·(Fy, −Fx)/|F| is square to F, and its moment r × F is s·|F|.
         double side = -cut.direction() * arm / size;
         Point from = at(joint);
@@ -140,7 +204,7 @@ final class Drawing {
             Point at = new Point(load.x(), load.y());
             if (load.isWeight()) {
                 shapes.add(new Sketch.Disc(load.name(), at, SLEEVE));
-                if (load.name().equals("bar")) {
+                if (load.name().equals("bar") && layout.plane() == Plane.SAGITTAL) {
                     shapes.add(new Sketch.Disc("plate", at, PLATE));
                 }
             }
@@ -149,17 +213,12 @@ final class Drawing {
                     at,
                     new Point(load.forceX(), load.forceY()),
                     load.name() + " " + newtons(size),
-                    isFromTheFloor(load) ? Sketch.ForceKind.REACTION : Sketch.ForceKind.LOAD));
+                    load.reaction() ? Sketch.ForceKind.REACTION : Sketch.ForceKind.LOAD));
         }
     }
 
-    /** The floor pushes on hands that stand on it as it does on feet. */
-    private boolean isFromTheFloor(Load load) {
-        return layout.support() == Layout.Support.HANDS_AND_FEET && !load.isWeight() && load.on() == Segment.HAND;
-    }
-
     private void reaction(List<Sketch.Shape> shapes) {
-        if (layout.support() != Layout.Support.SEAT) {
+        if (layout.endsAtFeet()) {
             double up = HandGround.reactionSi(layout);
             shapes.add(new Sketch.Arrow(
                     new Point(held.pressureSi(), 0),
@@ -170,7 +229,7 @@ final class Drawing {
     }
 
     /** A point of the figure that a knob moves. */
-    private enum Moved {
+    enum Moved {
         SHOULDER,
         ELBOW,
         WRIST,
@@ -183,16 +242,47 @@ final class Drawing {
     /** A point for each knob that somebody set: what nobody set, no dial turns. */
     private List<Sketch.Handle> handles() {
         List<Sketch.Handle> handles = new ArrayList<>();
-        handle(handles, Knobs.TORSO_LEAN, Moved.SHOULDER);
-        handle(handles, Knobs.SHANK_LEAN, Moved.KNEE);
-        handle(handles, Knobs.THIGH_ABOVE_LEVEL, Moved.HIP);
-        handle(handles, Knobs.ELBOW_FLEXION, layout.support() == Layout.Support.FEET ? Moved.WRIST : Moved.SHOULDER);
-        handle(handles, Knobs.UPPER_ARM_LEAN, Moved.ELBOW);
-        if (layout.support() == Layout.Support.SEAT) {
-            handle(handles, Knobs.KNEE_FLEXION, Moved.ANKLE);
+        Exercise<?> exercise = held.performance().exercise();
+        Set<Knob<?>> knobs = new LinkedHashSet<>(FIRST);
+        knobs.addAll(exercise.knobs());
+        for (Knob<?> knob : knobs) {
+            if (exercise.settings().has(knob)) {
+                exercise.moves(knob).ifPresent(what -> handle(handles, knob, what));
+            }
         }
-        handle(handles, Knobs.BAR_AHEAD, Moved.BAR);
         return handles;
+    }
+
+    private static final List<Knob<?>> FIRST = List.of(
+            Knobs.TORSO_LEAN,
+            Knobs.SHANK_LEAN,
+            Knobs.THIGH_ABOVE_LEVEL,
+            Knobs.ELBOW_FLEXION,
+            Knobs.UPPER_ARM_LEAN,
+            Knobs.KNEE_FLEXION,
+            Knobs.BAR_AHEAD);
+
+    /** What a knob moves in most exercises. */
+    static Optional<Moved> usuallyMoved(Exercise<?> exercise, Knob<?> knob) {
+        boolean pushUp = exercise instanceof PushUp;
+        boolean seated = exercise instanceof KneeExtension;
+        Moved moved = null;
+        if (knob.equals(Knobs.TORSO_LEAN)) {
+            moved = Moved.SHOULDER;
+        } else if (knob.equals(Knobs.SHANK_LEAN)) {
+            moved = Moved.KNEE;
+        } else if (knob.equals(Knobs.THIGH_ABOVE_LEVEL)) {
+            moved = Moved.HIP;
+        } else if (knob.equals(Knobs.ELBOW_FLEXION)) {
+            moved = pushUp ? Moved.SHOULDER : Moved.WRIST;
+        } else if (knob.equals(Knobs.UPPER_ARM_LEAN)) {
+            moved = Moved.ELBOW;
+        } else if (knob.equals(Knobs.KNEE_FLEXION) && seated) {
+            moved = Moved.ANKLE;
+        } else if (knob.equals(Knobs.BAR_AHEAD)) {
+            moved = Moved.BAR;
+        }
+        return Optional.ofNullable(moved);
     }
 
     private static Point where(Layout layout, Moved what) {
@@ -209,9 +299,7 @@ final class Drawing {
 
     private void handle(List<Sketch.Handle> handles, Knob<?> knob, Moved what) {
         Performance performance = held.performance();
-        if (!performance.exercise().settings().has(knob)
-                || !performance.exercise().isSet(knob)
-                || !performance.exercise().decides(knob)) {
+        if (!performance.exercise().isSet(knob) || !performance.exercise().decides(knob)) {
             return;
         }
         Asked asked = new Asked(performance.withSi(knob, knob.least().si()), knob, what);

@@ -3,6 +3,8 @@ package leverwright.mechanics.exercise;
 import static leverwright.mechanics.measure.Measures.deg;
 
 import java.util.List;
+import java.util.Optional;
+import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Mass;
@@ -83,7 +85,7 @@ public final class DumbbellCurl extends Exercise<DumbbellCurl> {
         layout.origin(Segment.HAND, "in line with the forearm");
         layout.add(Load.weight(
                 "dumbbells",
-                Segment.HAND,
+                Member.HAND,
                 both,
                 "both dumbbells, 2 × one, set on the exercise",
                 gripX,
@@ -91,6 +93,31 @@ public final class DumbbellCurl extends Exercise<DumbbellCurl> {
                 Hand::gripX,
                 Hand::gripY));
         return layout;
+    }
+
+    @Override
+    public Family family() {
+        return Family.ARM;
+    }
+
+    @Override
+    public List<String> trains() {
+        return List.of("elbow flexors");
+    }
+
+    @Override
+    public List<Joint> drivenJoints() {
+        return List.of(Joint.ELBOW);
+    }
+
+    @Override
+    public List<String> supports() {
+        return List.of("both feet on the floor");
+    }
+
+    @Override
+    public Optional<Course> course() {
+        return Optional.of(new Course(Knobs.ELBOW_FLEXION, deg(0).si(), deg(140).si()));
     }
 
     @Override

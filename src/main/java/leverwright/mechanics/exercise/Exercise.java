@@ -35,6 +35,26 @@ public abstract class Exercise<E extends Exercise<E>> {
      */
     abstract Layout arrange(Skeleton body);
 
+    /** Returns the same as {@link #arrange} with the other side reported. */
+    Layout arrangeOther(Skeleton body) {
+        throw new IllegalArgumentException("both sides are alike in the " + name);
+    }
+
+    /** Tells whether both sides are kept apart: a split, one-sided or sideways exercise. */
+    public boolean keepsSidesApart() {
+        return false;
+    }
+
+    /** Returns the plane of the body that it moves in. */
+    public Plane plane() {
+        return Plane.SAGITTAL;
+    }
+
+    /** Returns which point of a figure a knob moves, for the knobs that a reader may drag; none where no point follows. */
+    Optional<Drawing.Moved> moves(Knob<?> knob) {
+        return Drawing.usuallyMoved(this, knob);
+    }
+
     /** Returns the angles that count as set, in this order, where too few were given; none where balance finds no angle. */
     List<Knob<Angle>> preferredAngles() {
         return List.of();
@@ -84,6 +104,31 @@ public abstract class Exercise<E extends Exercise<E>> {
     /** Returns the cautions that travel with every result of this exercise. */
     public List<String> cautions() {
         return List.of(Cautions.GENERAL);
+    }
+
+    /** Returns the family in which the catalogue lists it. */
+    public Family family() {
+        return Family.OWN;
+    }
+
+    /** Returns, each in words, what it trains. */
+    public List<String> trains() {
+        return List.of();
+    }
+
+    /** Returns the joints that drive it. */
+    public List<Joint> drivenJoints() {
+        return List.of();
+    }
+
+    /** Returns, each in words, what carries the body. */
+    public List<String> supports() {
+        return List.of();
+    }
+
+    /** Returns the knob that drives it and the range in which it is usually moved; empty where it is held still. */
+    public Optional<Course> course() {
+        return Optional.empty();
     }
 
     /** Returns the name, such as "Romanian deadlift". */

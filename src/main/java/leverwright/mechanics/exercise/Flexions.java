@@ -20,6 +20,10 @@ final class Flexions {
     static double of(Layout layout, Joint joint) {
         double far = layout.lean(far(joint));
         double near = layout.lean(near(joint));
+        if (layout.plane() != Plane.SAGITTAL) {
+            double turned = joint == Joint.SHOULDER ? far + near : far - near;
+            return layout.side() * turned;
+        }
         return switch (joint) {
             case SHOULDER -> far + near;
             case WRIST -> layout.hasPalmsBack() ? near - far : far - near;
@@ -27,17 +31,33 @@ final class Flexions {
         };
     }
 
+    /** Returns what the angle is called: flexion, or abduction in the frontal plane. */
+    static String label(Layout layout, Joint joint) {
+        boolean hinge = joint == Joint.ELBOW || joint == Joint.KNEE || joint == Joint.WRIST;
+        if (layout.plane() == Plane.FRONTAL && !hinge) {
+            return joint == Joint.SHOULDER ? "shoulder abduction" : "sideways angle of the " + joint.words();
+        }
+        if (layout.plane() == Plane.TRANSVERSE && !hinge) {
+            return "horizontal angle of the " + joint.words();
+        }
+        return joint == Joint.ANKLE ? "ankle dorsiflexion" : joint.words() + " flexion";
+    }
+
     /** Writes the flexion into a hand calculation. */
     static Expression.Symbol in(Hand hand, Layout layout, Joint joint) {
         Expression far = hand.lean(far(joint));
         Expression near = hand.lean(near(joint));
-        boolean turned = joint == Joint.WRIST && layout.hasPalmsBack();
+        boolean sagittal = layout.plane() == Plane.SAGITTAL;
+        boolean turned = sagittal ? joint == Joint.WRIST && layout.hasPalmsBack() : layout.side() < 0;
         Expression difference = turned ? near.minus(far) : far.minus(near);
+        Expression sum = turned ? far.plus(near).negated() : far.plus(near);
         return hand.step(
                 "φ_" + Hand.name(joint),
-                joint == Joint.SHOULDER ? far.plus(near) : difference,
+                joint == Joint.SHOULDER ? sum : difference,
                 Angle.of(of(layout, joint)),
-                (joint == Joint.ANKLE ? "dorsiflexion" : "flexion") + " of the " + joint.words());
+                sagittal
+                        ? (joint == Joint.ANKLE ? "dorsiflexion" : "flexion") + " of the " + joint.words()
+                        : label(layout, joint));
     }
 
     /** The segment whose lean counts up with flexion. */

@@ -9,6 +9,7 @@ import leverwright.mechanics.body.Body;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Landmark;
 import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Acceleration;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
@@ -29,12 +30,18 @@ import org.jspecify.annotations.Nullable;
 final class Hand {
     private final Layout layout;
     private final Skeleton skeleton;
+    private final HandPlaces places;
     private final Map<String, Expression.Symbol> known = new LinkedHashMap<>();
     private final Map<String, Step> steps = new LinkedHashMap<>();
 
     Hand(Layout layout) {
         this.layout = layout;
         this.skeleton = layout.body();
+        this.places = new HandPlaces(this, layout);
+    }
+
+    HandPlaces places() {
+        return places;
     }
 
     /** Returns the steps so far, in the order in which they were added. */
@@ -67,8 +74,28 @@ final class Hand {
     }
 
     /** Standard gravity. */
-    Expression gravity() {
+    Expression wholeGravity() {
         return Expression.exact("g", Measures.STANDARD_GRAVITY, "standard gravity, 3rd CGPM 1901");
+    }
+
+    /** Gravity as it acts in the plane. */
+    Expression gravity() {
+        Expression whole = wholeGravity();
+        if (layout.gravityShare() == 1) {
+            return whole;
+        }
+        if (layout.gravityShare() == 0) {
+            return input(
+                    "g_plane",
+                    Acceleration.of(0),
+                    "gravity acts square to the plane of movement, none of it in the plane");
+        }
+        Expression tilt = input("α_plane", Angle.of(layout.gravityTilt()), "tilt of the plane from the vertical; set");
+        return step(
+                "g_plane",
+                whole.times(Expression.cosine(tilt)),
+                Acceleration.of(layout.gravity()),
+                "gravity's part in the plane of movement");
     }
 
     /** Returns an input with its source; it needs no step of its own. */
@@ -119,9 +146,15 @@ final class Hand {
 
     /** The lean of a segment, as set, found or following. */
     Expression.Symbol lean(Segment segment) {
-        return input("θ_" + name(segment), Angle.of(layout.lean(segment)), () -> {
-            String what = segment == Segment.FOOT ? "pitch of the foot, toes down" : "lean of the " + segment.words();
-            return what + "; " + Sources.clean(layout.origin(segment));
+        return lean(Member.of(segment));
+    }
+
+    /** The lean of a member, as set, found or following. */
+    Expression.Symbol lean(Member member) {
+        return input("θ_" + member.symbol(), Angle.of(layout.lean(member)), () -> {
+            String what =
+                    member.segment() == Segment.FOOT ? "pitch of the foot, toes down" : "lean of the " + member.words();
+            return what + "; " + Sources.clean(layout.origin(member));
         });
     }
 
@@ -143,97 +176,113 @@ final class Hand {
 
     /** x of a joint. */
     Expression.Symbol x(Joint joint) {
-        return joint(joint, true);
+        return joint(joint, false, true);
     }
 
     /** y of a joint. */
     Expression.Symbol y(Joint joint) {
-        return joint(joint, false);
+        return joint(joint, false, false);
     }
 
-    private Expression.Symbol joint(Joint joint, boolean isX) {
-        String name = (isX ? "x_" : "y_") + name(joint);
+    /** x or y of a joint of the reported or the other side. */
+    Expression.Symbol joint(Joint joint, boolean other, boolean isX) {
+        boolean itsOwn = other && places.hasOwn(joint);
+        String name = (isX ? "x_" : "y_") + (itsOwn ? "other_" : "") + name(joint);
         Expression.Symbol before = known.get(name);
         if (before != null) {
             return before;
         }
-        double value = isX ? layout.jointX(joint) : layout.jointY(joint);
-        if (isSeated() && joint == Joint.KNEE) {
-            return input(name, metres(value), isX ? "the knee, from which x counts" : "height of the knee on the seat");
+        double value = isX ? layout.jointX(joint, itsOwn) : layout.jointY(joint, itsOwn);
+        if (places.isGiven(joint, itsOwn)) {
+            return input(name, metres(value), places.givenWords(joint, isX));
         }
-        return step(name, jointFormula(joint, isX), metres(value), "");
+        return step(name, places.formula(joint, itsOwn, isX), metres(value), "");
     }
 
-    private Expression jointFormula(Joint joint, boolean isX) {
-        return switch (joint) {
-            case ANKLE ->
-                isSeated()
-                        ? belowKnee(length(Segment.SHANK), isX)
-                        : onFoot(
-                                place("a_ankle", Landmark.ANKLE_FROM_HEEL, skeleton.ankleAlong()),
-                                place("b_ankle", Landmark.ANKLE_HEIGHT, skeleton.ankleAcross()),
-                                isX);
-            case KNEE -> along(Segment.SHANK, Joint.ANKLE, length(Segment.SHANK), isX);
-            case HIP -> along(Segment.THIGH, Joint.KNEE, length(Segment.THIGH), isX);
-            case LOW_BACK ->
-                along(
-                        Segment.TRUNK,
-                        Joint.HIP,
-                        place("L_low_back", Landmark.LOW_BACK_ABOVE_HIP, skeleton.lowBackAlong()),
-                        isX);
-            case NECK ->
-                along(
-                        Segment.TRUNK,
-                        Joint.HIP,
-                        input("L_neck", metres(skeleton.neckAlong()), "neck above the hip; segment table"),
-                        isX);
-            case SHOULDER -> along(Segment.TRUNK, Joint.HIP, length(Segment.TRUNK), isX);
-            case ELBOW -> along(Segment.UPPER_ARM, Joint.SHOULDER, length(Segment.UPPER_ARM), isX);
-            case WRIST -> along(Segment.FOREARM, Joint.ELBOW, length(Segment.FOREARM), isX);
-        };
+    /** The place of the anchor that is no joint: heel or grip, or of what lies in the middle between two joints. */
+    Expression.Symbol place(String what, double value, String words) {
+        return input(what, metres(value), words);
     }
 
-    /** Whether a seat holds the knee, from which the leg then hangs. */
-    private boolean isSeated() {
-        return layout.support() == Layout.Support.SEAT;
+    /** The middle of the trunk's lower end, from which hips lie apart. */
+    Expression.Symbol middle(String what, Expression formula, double value) {
+        return step(what, formula, metres(value), "");
     }
 
-    private Expression belowKnee(Expression distance, boolean isX) {
-        Expression lean = lean(Segment.SHANK);
-        Expression part = isX ? Expression.sine(lean) : Expression.cosine(lean);
-        return joint(Joint.KNEE, isX).minus(distance.times(part));
+    Expression.Symbol ankleAlong() {
+        return place("a_ankle", Landmark.ANKLE_FROM_HEEL, layout.ankleAlong());
+    }
+
+    Expression.Symbol ankleAcross() {
+        return place("b_ankle", Landmark.ANKLE_HEIGHT, skeleton.ankleAcross());
+    }
+
+    Expression.Symbol lowBackAlong() {
+        return place("L_low_back", Landmark.LOW_BACK_ABOVE_HIP, skeleton.lowBackAlong());
+    }
+
+    Expression.Symbol neckAlong() {
+        return input("L_neck", metres(skeleton.neckAlong()), "neck above the hip; segment table");
+    }
+
+    Expression.Symbol gripAlong() {
+        return place("L_grip", Landmark.GRIP_FROM_WRIST, skeleton.gripAlong());
     }
 
     /** The foot's mass centre from the ankle, for a leg that hangs. */
-    private Expression footFromAnkle(Expression along, Expression above) {
-        Expression ahead = along.minus(place("a_ankle", Landmark.ANKLE_FROM_HEEL, skeleton.ankleAlong()));
-        Expression higher = above.minus(place("b_ankle", Landmark.ANKLE_HEIGHT, skeleton.ankleAcross()));
-        return x(Joint.ANKLE)
-                .plus(ahead.times(Expression.cosine(lean(Segment.FOOT))))
-                .plus(higher.times(Expression.sine(lean(Segment.FOOT))));
+    private Expression footFromAnkle(Member foot, Expression along, Expression above) {
+        Expression ahead = along.minus(ankleAlong());
+        Expression higher = above.minus(ankleAcross());
+        return joint(Joint.ANKLE, foot.isOther(), true)
+                .plus(ahead.times(Expression.cosine(lean(foot))))
+                .plus(higher.times(Expression.sine(lean(foot))));
     }
 
     /** A place on the foot, along the sole and above it: the foot pitches about its toes when the heel stands on a wedge. */
-    private Expression onFoot(Expression along, Expression above, boolean isX) {
-        if (layout.lean(Segment.FOOT) == 0) {
-            return isX ? along : above;
+    Expression onFoot(Member foot, Expression along, Expression above, boolean isX) {
+        if (layout.lean(foot) == 0) {
+            return fromHeel(isX ? along : above, foot, isX);
         }
-        Expression sine = Expression.sine(lean(Segment.FOOT));
-        Expression cosine = Expression.cosine(lean(Segment.FOOT));
+        Expression sine = Expression.sine(lean(foot));
+        Expression cosine = Expression.cosine(lean(foot));
         if (isX) {
-            return along.times(cosine).plus(above.times(sine));
+            return fromHeel(along.times(cosine).plus(above.times(sine)), foot, true);
         }
-        Expression heel = input("h_heel", metres(layout.startY(Segment.FOOT)), "height of the heel above the floor");
+        Expression heel = input("h_heel", metres(layout.startY(foot)), "height of the heel above the floor");
         return heel.minus(along.times(sine)).plus(above.times(cosine));
+    }
+
+    private Expression fromHeel(Expression distance, Member foot, boolean isX) {
+        double heel = isX ? layout.startX(foot) : layout.startY(foot);
+        return heel == 0
+                ? distance
+                : input(isX ? "x_heel" : "h_heel", metres(heel), "the heel; set")
+                        .plus(distance);
     }
 
     /** A place on a segment at a distance from the joint where it starts. */
     Expression along(Segment segment, Joint from, Expression distance, boolean isX) {
+        return along(Member.of(segment), from, distance, isX);
+    }
+
+    /** A place on a member at a distance from the joint where it starts. */
+    Expression along(Member member, Joint from, Expression distance, boolean isX) {
+        Expression start = joint(from, member.isOther(), isX);
         if (isX) {
-            return x(from).plus(distance.times(Expression.sine(lean(segment))));
+            return start.plus(distance.times(Expression.sine(lean(member))));
         }
-        Expression height = distance.times(Expression.cosine(lean(segment)));
-        return Layout.isArm(segment) ? y(from).minus(height) : y(from).plus(height);
+        Expression height = distance.times(Expression.cosine(lean(member)));
+        return member.isArm() ? start.minus(height) : start.plus(height);
+    }
+
+    /** A place on a member at a distance before the joint where it ends. */
+    Expression back(Member member, Joint from, Expression distance, boolean isX) {
+        Expression end = joint(from, member.isOther(), isX);
+        if (isX) {
+            return end.minus(distance.times(Expression.sine(lean(member))));
+        }
+        Expression height = distance.times(Expression.cosine(lean(member)));
+        return member.isArm() ? end.plus(height) : end.minus(height);
     }
 
     /** The joint at a segment's start, going up from the feet and out along the arms. */
@@ -250,8 +299,7 @@ final class Hand {
 
     /** How the middle of the hands' grip follows from the wrist. */
     Expression gripFormula(boolean isX) {
-        Expression.Symbol grip = place("L_grip", Landmark.GRIP_FROM_WRIST, skeleton.gripAlong());
-        return along(Segment.HAND, Joint.WRIST, grip, isX);
+        return along(Segment.HAND, Joint.WRIST, gripAlong(), isX);
     }
 
     /** x of the middle of the hands' grip. */
@@ -285,28 +333,31 @@ final class Hand {
         if (before != null) {
             return before;
         }
-        Segment on = part.on();
+        Member on = part.on();
         double value = part.whole() ? layout.centreX(on) : layout.alongX(on, part.centre());
         return step(name, centreFormula(part), metres(value), "");
     }
 
     private Expression centreFormula(Part part) {
-        Segment on = part.on();
-        boolean turned = part.whole() && Skeleton.isTurned(on);
-        double stated = turned ? skeleton.length(on) - part.centre() : part.centre();
+        Member on = part.on();
+        Segment segment = on.segment();
+        boolean turned = part.whole() && Skeleton.isTurned(segment);
+        double stated = turned ? skeleton.length(segment) - part.centre() : part.centre();
+        if (segment == Segment.FOOT) {
+            stated = layout.footCentreAlong();
+        }
         Expression.Symbol centre = input(
                 "c_" + part.symbol(),
                 metres(stated),
                 () -> "mass centre " + part.centreSource().get());
-        if (on == Segment.FOOT) {
+        if (segment == Segment.FOOT) {
             Expression above = place("b_foot", Landmark.FOOT_CENTRE_HEIGHT, skeleton.footCentreAcross());
-            return isSeated() ? footFromAnkle(centre, above) : onFoot(centre, above, true);
+            return places.standsOnHeel(on) ? onFoot(on, centre, above, true) : footFromAnkle(on, centre, above);
         }
         if (turned) {
-            Joint end = on == Segment.SHANK ? Joint.KNEE : Joint.HIP;
-            return x(end).minus(centre.times(Expression.sine(lean(on))));
+            return back(on, segment == Segment.SHANK ? Joint.KNEE : Joint.HIP, centre, true);
         }
-        return along(on, startOf(on), centre, true);
+        return on == Member.TRUNK ? places.onTrunk(centre, true) : along(on, startOf(segment), centre, true);
     }
 
     /** The mass of something that hangs or rests on the body. */

@@ -16,8 +16,13 @@ final class HandGround {
     private final List<Expression> massMoments = new ArrayList<>();
 
     HandGround(Layout layout) {
+        this(layout, new Hand(layout));
+    }
+
+    /** Writes into a hand calculation that has begun. */
+    HandGround(Layout layout, Hand hand) {
         this.layout = layout;
-        this.hand = new Hand(layout);
+        this.hand = hand;
     }
 
     List<Step> steps() {
@@ -27,8 +32,8 @@ final class HandGround {
     /** Upward force of the ground, both feet, N. */
     static double reactionSi(Layout layout) {
         double up = 0;
-        for (Part part : layout.body().all()) {
-            up += part.mass() * Layout.GRAVITY;
+        for (Part part : layout.pieces().all()) {
+            up += part.mass() * layout.gravity();
         }
         for (Load load : layout.loads()) {
             up -= load.forceY();
@@ -53,8 +58,8 @@ final class HandGround {
     /** Moment that the ground must give about the heel's place on the floor, counter-clockwise, N·m. */
     private static double momentSi(Layout layout) {
         double sum = 0;
-        for (Part part : layout.body().all()) {
-            sum += part.mass() * Layout.GRAVITY * layout.centreX(part.on());
+        for (Part part : layout.pieces().all()) {
+            sum += part.mass() * layout.gravity() * layout.centreX(part.on());
         }
         for (Load load : layout.loads()) {
             sum -= load.momentAbout(0, 0);
@@ -79,7 +84,7 @@ final class HandGround {
     /** Adds the steps to the centre of pressure. */
     Expression.Symbol pressure() {
         Expression.Symbol reaction = reaction();
-        for (Part part : layout.body().all()) {
+        for (Part part : layout.pieces().all()) {
             massMoments.add(hand.mass(part).times(hand.x(part)));
         }
         for (Load load : layout.loads()) {
@@ -106,7 +111,7 @@ final class HandGround {
     }
 
     private void collect() {
-        for (Part part : layout.body().all()) {
+        for (Part part : layout.pieces().all()) {
             masses.add(hand.mass(part));
         }
         for (Load load : layout.loads()) {

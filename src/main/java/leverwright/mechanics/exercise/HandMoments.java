@@ -43,7 +43,11 @@ final class HandMoments {
     /** The weight of all that lies beyond the joint. */
     Expression.Symbol weight() {
         Expression mass = hung().isEmpty() ? bodyMass() : hungMass().plus(bodyMass());
-        return hand.step("W_" + joint, mass.times(hand.gravity()), Force.of(cut.weight()), "both sides");
+        return hand.step("W_" + joint, mass.times(hand.gravity()), Force.of(cut.weight()), sides());
+    }
+
+    private String sides() {
+        return layout.parting().splitsAny() ? "all of it" : "both sides";
     }
 
     /** The arm of that weight about the joint, positive where it asks for the joint's positive action. */
@@ -51,7 +55,7 @@ final class HandMoments {
         Expression.Symbol at = massX();
         Expression.Symbol about = hand.x(cut.joint());
         Expression formula = cut.direction() > 0 ? at.minus(about) : about.minus(at);
-        String meaning = "positive asks for " + cut.joint().positiveAction();
+        String meaning = "positive asks for " + layout.plane().positiveAction(cut.joint());
         return hand.step("d_" + joint, formula, Length.of(cut.arm()), meaning);
     }
 
@@ -72,7 +76,9 @@ final class HandMoments {
                 "M_" + joint,
                 halved ? sum.dividedBy(Expression.exact("2")) : sum,
                 Moment.of(cut.reported()),
-                halved ? "per side: both sides carry alike" : "in total");
+                halved
+                        ? "per side: both sides carry alike"
+                        : layout.parting().isSplit(cut.joint()) ? "of this side" : "in total");
     }
 
     /** All forces beyond the joint taken together. */
@@ -92,12 +98,12 @@ final class HandMoments {
         up.add(weight.negated());
         Expression size = Expression.squareRoot(
                 Expression.sum(forward).squared().plus(Expression.sum(up).squared()));
-        return hand.step("R_" + joint, size, Force.of(cut.load()), "size of all forces beyond the joint, both sides");
+        return hand.step("R_" + joint, size, Force.of(cut.load()), "size of all forces beyond the joint, " + sides());
     }
 
     /** The arm of that load. */
     Expression.Symbol loadArm() {
-        if (cut.onlyWeights()) {
+        if (cut.isOneWeight()) {
             return arm();
         }
         Expression.Symbol moment = moment();
@@ -111,7 +117,7 @@ final class HandMoments {
         Expression across = hand.y(load).minus(hand.y(cut.joint())).times(fx);
         Expression upward = hand.x(load).minus(hand.x(cut.joint())).times(fy);
         Expression formula = cut.direction() > 0 ? across.minus(upward) : upward.minus(across);
-        return hand.step("M_" + load.symbol() + "_" + joint, formula, Moment.of(cut.momentFor(load)), "both sides");
+        return hand.step("M_" + load.symbol() + "_" + joint, formula, Moment.of(cut.momentFor(load)), sides());
     }
 
     private Expression.Symbol forward(Load load) {
@@ -142,7 +148,7 @@ final class HandMoments {
                 "m_beyond_" + joint,
                 Expression.sum(masses),
                 Mass.of(cut.bodyMass()),
-                "the body beyond the " + cut.joint().words() + ", both sides");
+                "the body beyond the " + cut.joint().words() + ", " + sides());
     }
 
     private Expression.Symbol bodyX() {
@@ -202,13 +208,16 @@ final class HandMoments {
         List<Expression> moments = new ArrayList<>();
         double mass = 0;
         double massX = 0;
-        for (Part part : layout.body().all()) {
+        for (Part part : layout.pieces().all()) {
             masses.add(hand.mass(part));
             moments.add(hand.mass(part).times(hand.x(part)));
             mass += part.mass();
             massX += part.mass() * cut.partX(part);
         }
         for (Load load : layout.loads()) {
+            if (!load.isWeight()) {
+                return residualOfForces(found, name);
+            }
             masses.add(hand.mass(load));
             moments.add(hand.mass(load).times(hand.x(load)));
             mass += load.mass();
@@ -223,6 +232,17 @@ final class HandMoments {
                 name,
                 all.minus(hand.pressure()),
                 Length.of(massX / mass - layout.pressureX()),
+                "vanishes when the pressure lies at the chosen place: this decided the lean of the "
+                        + found.segment().words());
+    }
+
+    /** Where other forces than weights act, the pressure lies elsewhere than under the mass centre. */
+    private Expression.Symbol residualOfForces(Layout.Found found, String name) {
+        Expression.Symbol ground = new HandGround(layout, hand).pressure();
+        return hand.step(
+                name,
+                ground.minus(hand.pressure()),
+                Length.of(HandGround.pressureSi(layout) - layout.pressureX()),
                 "vanishes when the pressure lies at the chosen place: this decided the lean of the "
                         + found.segment().words());
     }

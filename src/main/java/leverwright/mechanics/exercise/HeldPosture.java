@@ -36,6 +36,9 @@ public final class HeldPosture {
     /** Dorsiflexion that many people do not pass, standing: from memory. */
     private static final Angle ANKLE_REACH = Measures.deg(40);
 
+    /** Half the breadth of a foot, m: mean breadth 0.10 m (ANSUR II 2012, foot breadth, men, rounded). */
+    private static final double HALF_FOOT = 0.05;
+
     private static final int JOINTS = Joint.values().length;
 
     private final Performance performance;
@@ -101,7 +104,7 @@ public final class HeldPosture {
     public MomentTable moments(Joint... joints) {
         List<MomentTable.Row> rows = new ArrayList<>();
         for (Joint joint : joints) {
-            String action = joint.words() + " " + joint.positiveAction();
+            String action = sideWords() + joint.words() + " " + layout.plane().positiveAction(joint);
             rows.add(new MomentTable.Row(joint, action, moment(joint), load(joint), loadArm(joint)));
         }
         return new MomentTable(performance.toString(), rows, bothCuts(), notes());
@@ -115,14 +118,13 @@ public final class HeldPosture {
      */
     public Answer<Moment> moment(Joint joint) {
         Cut cut = cut(joint);
+        String label = momentLabel(joint, layout.plane().positiveAction(joint));
         return answer(
-                Readings.momentLabel(joint),
+                label,
                 Moment.of(cut.reported()),
                 joint.sides(),
                 () -> hand(joint)
-                        .working(
-                                Readings.momentLabel(joint) + words(joint.sides()),
-                                hand(joint).moment()),
+                        .working(label + words(joint.sides()), hand(joint).moment()),
                 held -> held.cut(joint).reported(),
                 jointCautions(joint));
     }
@@ -136,7 +138,7 @@ public final class HeldPosture {
     public Answer<Moment> flexionMoment(Joint joint) {
         Cut cut = cut(joint);
         Moment turned = Moment.of(-cut.reported());
-        String label = joint.words() + " " + joint.negativeAction() + " moment";
+        String label = momentLabel(joint, layout.plane().negativeAction(joint));
         return answer(
                 label,
                 turned,
@@ -146,11 +148,35 @@ public final class HeldPosture {
                                     "M_flex_" + Hand.name(joint),
                                     hand(joint).moment().negated(),
                                     turned,
-                                    joint.negativeAction());
+                                    layout.plane().negativeAction(joint));
                     return hand(joint).working(label + words(joint.sides()), flexion);
                 },
                 held -> -held.cut(joint).reported(),
                 jointCautions(joint));
+    }
+
+    /** Returns what a joint's moment is called here: side, joint, action. */
+    String momentLabel(Joint joint, String action) {
+        return sideWords() + joint.words() + " " + action + " moment";
+    }
+
+    /** Returns "other " where the other of two sides that differ is reported. */
+    private String sideWords() {
+        return performance.isOtherSide() ? "other " : "";
+    }
+
+    /** Returns the plane of the body that the exercise moves in. */
+    public Plane plane() {
+        return layout.plane();
+    }
+
+    /**
+     * Returns the same posture with the other side reported, where an exercise keeps both sides apart.
+     *
+     * @throws IllegalArgumentException if both sides are alike
+     */
+    public HeldPosture otherSide() {
+        return performance.otherSide().posture();
     }
 
     /** Returns the load beyond a joint, both sides together: the weight of all that lies beyond it, or all forces together. */
@@ -192,7 +218,7 @@ public final class HeldPosture {
                                     "d_flex_" + Hand.name(joint),
                                     hand(joint).loadArm().negated(),
                                     turned,
-                                    "positive asks for " + joint.negativeAction());
+                                    "positive asks for " + layout.plane().negativeAction(joint));
                     return hand(joint).working(label, arm);
                 },
                 held -> -held.cut(joint).loadArm(),
@@ -263,7 +289,7 @@ public final class HeldPosture {
      * @throws IllegalArgumentException for low back and neck, inside the straight trunk of this model
      */
     public Answer<Angle> flexion(Joint joint) {
-        String label = joint == Joint.ANKLE ? "ankle dorsiflexion" : joint.words() + " flexion";
+        String label = sideWords() + Flexions.label(layout, joint);
         return answer(
                 label,
                 Angle.of(Flexions.of(layout, joint)),
@@ -273,8 +299,16 @@ public final class HeldPosture {
                 List.of());
     }
 
+    private void requireFeet() {
+        if (!layout.endsAtFeet() && layout.support() != Layout.Support.SEAT) {
+            throw new IllegalArgumentException("here the feet do not carry what nothing else does: "
+                    + performance.exercise().name() + " is held elsewhere; ask for a joint's moment or load");
+        }
+    }
+
     /** Returns where the pressure of the feet lies, ahead of the heel. */
     public Answer<Length> pressure() {
+        requireFeet();
         return answer(
                 "centre of pressure ahead of the heel",
                 Length.of(pressureSi()),
@@ -294,6 +328,7 @@ public final class HeldPosture {
 
     /** Returns the upward force of the ground on the feet, both together. */
     public Answer<Force> groundReaction() {
+        requireFeet();
         return answer(
                 "ground reaction",
                 Force.of(HandGround.reactionSi(layout)),
@@ -309,15 +344,16 @@ public final class HeldPosture {
 
     /** Returns how the posture stands: balanced, on the foot, would fall, or carried by a seat. */
     public Standing standing() {
-        if (layout.support() != Layout.Support.FEET) {
+        if (!layout.standsOnFeet()) {
             return Standing.SUPPORTED;
         }
         double x = pressureSi();
-        if (x < 0) {
-            return Standing.WOULD_FALL_BACKWARD;
+        boolean frontal = layout.plane() == Plane.FRONTAL;
+        if (x < (frontal ? -HALF_FOOT : 0)) {
+            return frontal ? Standing.WOULD_FALL_SIDEWAYS : Standing.WOULD_FALL_BACKWARD;
         }
-        if (x > layout.body().length(Segment.FOOT)) {
-            return Standing.WOULD_FALL_FORWARD;
+        if (x > (frontal ? HALF_FOOT : layout.body().length(Segment.FOOT))) {
+            return frontal ? Standing.WOULD_FALL_SIDEWAYS : Standing.WOULD_FALL_FORWARD;
         }
         Layout.Found found = layout.found();
         return found != null && found.balanced() ? Standing.BALANCED : Standing.ON_THE_FOOT;
@@ -366,7 +402,7 @@ public final class HeldPosture {
     /** The ankle's reach limits many postures, and no data of this lifter say where it ends. */
     private Optional<String> ankleNote() {
         double flexion = Flexions.of(layout, Joint.ANKLE);
-        if (layout.support() != Layout.Support.FEET || flexion <= ANKLE_REACH.si()) {
+        if (!layout.standsOnFeet() || layout.plane() != Plane.SAGITTAL || flexion <= ANKLE_REACH.si()) {
             return Optional.empty();
         }
         return Optional.of("The ankle bends " + MeasureText.print(Angle.of(flexion), Unit.DEGREE, 3)
@@ -391,7 +427,12 @@ public final class HeldPosture {
         Working working = Working.given(label, "θ_" + Hand.name(segment), lean, Sources.clean(layout.origin(segment)));
         return layout.support() == Layout.Support.SEAT
                 ? working
-                : working.checked(hand(Joint.ANKLE).checks(List.of()));
+                : working.checked(hand(aKnownJoint()).checks(List.of()));
+    }
+
+    /** A joint whose moment is known here, for the checks that are the same at all of them. */
+    private Joint aKnownJoint() {
+        return Cut.isKnown(layout, Joint.ANKLE) ? Joint.ANKLE : Joint.NECK;
     }
 
     /** Returns an answer with its band and the notes that travel with it; the working is made when it is asked for. */

@@ -129,7 +129,7 @@ public final class KneeExtension extends Exercise<KneeExtension> {
         double cosine = layout.cosine(Segment.SHANK);
         return Load.force(
                 "pad",
-                Segment.SHANK,
+                Member.SHANK,
                 layout.jointX(Joint.KNEE) - distance * sine,
                 layout.jointY(Joint.KNEE) - distance * cosine,
                 -force * cosine,
@@ -160,6 +160,31 @@ public final class KneeExtension extends Exercise<KneeExtension> {
         Expression arm = hand.input("r_wheel", Length.of(settings().si(Knobs.WHEEL_ARM)), "arm of the cable; set");
         Expression formula = stack.times(hand.gravity()).times(arm).dividedBy(distance(hand));
         return hand.step("F_pad", formula, Force.of(force), "force of the pad on both shanks, square to them");
+    }
+
+    @Override
+    public Family family() {
+        return Family.LEG;
+    }
+
+    @Override
+    public List<String> trains() {
+        return List.of("quadriceps");
+    }
+
+    @Override
+    public List<Joint> drivenJoints() {
+        return List.of(Joint.KNEE);
+    }
+
+    @Override
+    public List<String> supports() {
+        return List.of("seat and backrest hold thighs and trunk");
+    }
+
+    @Override
+    public Optional<Course> course() {
+        return Optional.of(new Course(Knobs.KNEE_FLEXION, deg(90).si(), deg(0).si()));
     }
 
     @Override

@@ -85,7 +85,8 @@ final class Levers {
 
     private static String action(HeldPosture held, Joint joint) {
         boolean positive = held.cut(joint).reported() >= 0;
-        return joint.words() + " " + (positive ? joint.positiveAction() : joint.negativeAction());
+        return joint.words() + " "
+                + (positive ? held.plane().positiveAction(joint) : held.plane().negativeAction(joint));
     }
 
     static double forceSi(HeldPosture held, Joint joint) {

@@ -1,6 +1,5 @@
 package leverwright.mechanics.exercise;
 
-import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.working.Expression;
 
@@ -20,11 +19,12 @@ import leverwright.mechanics.working.Expression;
  * @param formulaY how y follows, for the working
  * @param formulaForceX how the forward force follows, for the working
  * @param formulaForceY how the upward force follows, for the working
+ * @param reaction whether it is what bench, wall or floor gives back
  */
 record Load(
         String name,
         String symbol,
-        Segment on,
+        Member on,
         double x,
         double y,
         double forceX,
@@ -34,7 +34,8 @@ record Load(
         Formula formulaX,
         Formula formulaY,
         Formula formulaForceX,
-        Formula formulaForceY) {
+        Formula formulaForceY,
+        boolean reaction) {
     /** How a coordinate or a force follows from others, written into a hand calculation. */
     interface Formula {
         /** Returns the expression, after adding the steps that it needs. */
@@ -44,25 +45,39 @@ record Load(
     /** Returns the weight of a mass, kg, at standard gravity. */
     static Load weight(
             String name,
-            Segment on,
+            Member on,
             double mass,
             String source,
             double x,
             double y,
             Formula formulaX,
             Formula formulaY) {
+        return weight(name, on, mass, source, x, y, formulaX, formulaY, Layout.GRAVITY);
+    }
+
+    /** Returns the weight of a mass, kg, under that part of gravity, m/s², that acts in the plane. */
+    static Load weight(
+            String name,
+            Member on,
+            double mass,
+            String source,
+            double x,
+            double y,
+            Formula formulaX,
+            Formula formulaY,
+            double gravity) {
         Formula none = hand -> Expression.exact("0");
-        Formula down = hand -> hand.input("m_" + name, Mass.of(mass), name + "; " + source)
+        Formula down = hand -> hand.input("m_" + symbolOf(name), Mass.of(mass), name + "; " + source)
                 .times(hand.gravity())
                 .negated();
-        double force = -mass * Layout.GRAVITY;
-        return new Load(name, name, on, x, y, 0, force, mass, source, formulaX, formulaY, none, down);
+        double force = -mass * gravity;
+        return new Load(name, symbolOf(name), on, x, y, 0, force, mass, source, formulaX, formulaY, none, down, false);
     }
 
     /** Returns a force that is no weight, N; what its parts follow from is written by the formulas. */
     static Load force(
             String name,
-            Segment on,
+            Member on,
             double x,
             double y,
             double forceX,
@@ -71,7 +86,44 @@ record Load(
             Formula formulaY,
             Formula formulaForceX,
             Formula formulaForceY) {
-        return new Load(name, name, on, x, y, forceX, forceY, 0, "", formulaX, formulaY, formulaForceX, formulaForceY);
+        return new Load(
+                name,
+                symbolOf(name),
+                on,
+                x,
+                y,
+                forceX,
+                forceY,
+                0,
+                "",
+                formulaX,
+                formulaY,
+                formulaForceX,
+                formulaForceY,
+                false);
+    }
+
+    private static String symbolOf(String name) {
+        return name.replace(' ', '_').replace('-', '_');
+    }
+
+    /** Returns the same as what a support gives back. */
+    Load asReaction() {
+        return new Load(
+                name,
+                symbol,
+                on,
+                x,
+                y,
+                forceX,
+                forceY,
+                mass,
+                source,
+                formulaX,
+                formulaY,
+                formulaForceX,
+                formulaForceY,
+                true);
     }
 
     /** Returns whether this is the weight of a mass. */

@@ -53,6 +53,11 @@ record MuscleArm(String muscle, Length arm, String source, ReadingStatus status,
      * Returns the arm for a joint's positive or negative action in a posture; empty where no number is on file.
      */
     static Optional<MuscleArm> of(Layout layout, Joint joint, boolean positive) {
+        if (layout.plane() != Plane.SAGITTAL) {
+            boolean raises = layout.plane() == Plane.FRONTAL && joint == Joint.SHOULDER && positive;
+            boolean bends = joint == Joint.ELBOW && Flexions.of(layout, Joint.ELBOW) >= 0;
+            return raises ? Optional.of(deltoid()) : bends ? Optional.of(elbow(layout, positive)) : Optional.empty();
+        }
         return switch (joint) {
             case ANKLE -> Optional.of(positive ? achilles() : tibialis());
             case KNEE -> Optional.of(positive ? quadriceps(layout) : hamstring());

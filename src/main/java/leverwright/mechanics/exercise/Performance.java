@@ -2,6 +2,7 @@ package leverwright.mechanics.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import leverwright.mechanics.body.Landmark;
 import leverwright.mechanics.body.Lifter;
@@ -27,15 +28,37 @@ public final class Performance {
     private final Exercise<?> exercise;
     private final Skeleton skeleton;
     private final List<Landmark> spread;
+    private final boolean otherSide;
 
     Performance(Exercise<?> exercise, Lifter lifter) {
-        this(exercise, new Skeleton(lifter), List.of());
+        this(exercise, new Skeleton(lifter), List.of(), false);
     }
 
-    private Performance(Exercise<?> exercise, Skeleton skeleton, List<Landmark> spread) {
+    private Performance(Exercise<?> exercise, Skeleton skeleton, List<Landmark> spread, boolean otherSide) {
         this.exercise = exercise;
         this.skeleton = skeleton;
         this.spread = spread;
+        this.otherSide = otherSide;
+    }
+
+    /**
+     * Returns the same with the other side reported, where an exercise keeps both sides apart: the idle leg, the rear leg, the
+     * arm that holds nothing.
+     *
+     * @throws IllegalArgumentException if both sides are alike
+     */
+    public Performance otherSide() {
+        if (!exercise.keepsSidesApart()) {
+            throw new IllegalArgumentException(
+                    "both sides are alike in the " + exercise.name().toLowerCase(Locale.ROOT)
+                            + ", so that there is no other side; ask for the moment itself, which is per side");
+        }
+        return new Performance(exercise, skeleton, spread, !otherSide);
+    }
+
+    /** Tells whether the other one of two sides that differ is reported. */
+    public boolean isOtherSide() {
+        return otherSide;
     }
 
     /** Returns the exercise. */
@@ -54,7 +77,7 @@ public final class Performance {
      * @throws IllegalArgumentException if the exercise has no such knob or the value lies outside its range
      */
     public <Q extends Measure<Q>> Performance with(Knob<Q> knob, Q value) {
-        return new Performance(exercise.with(knob, value), skeleton, spread);
+        return new Performance(exercise.with(knob, value), skeleton, spread, otherSide);
     }
 
     /**
@@ -64,7 +87,7 @@ public final class Performance {
     public Performance spreading(Landmark place) {
         List<Landmark> more = new ArrayList<>(spread);
         more.add(place);
-        return new Performance(exercise, skeleton, List.copyOf(more));
+        return new Performance(exercise, skeleton, List.copyOf(more), otherSide);
     }
 
     /**
@@ -83,11 +106,11 @@ public final class Performance {
 
     /** Returns the same lifter at another exercise. */
     Performance of(Exercise<?> other) {
-        return new Performance(other, skeleton, spread);
+        return new Performance(other, skeleton, spread, otherSide);
     }
 
     private Performance with(Lifter lifter) {
-        return new Performance(exercise, new Skeleton(lifter), spread);
+        return new Performance(exercise, new Skeleton(lifter), spread, otherSide);
     }
 
     /**
@@ -97,7 +120,7 @@ public final class Performance {
      * @throws IllegalArgumentException if the settings contradict each other
      */
     public HeldPosture posture() {
-        return new HeldPosture(this, exercise.arrange(skeleton));
+        return new HeldPosture(this, otherSide ? exercise.arrangeOther(skeleton) : exercise.arrange(skeleton));
     }
 
     /** Returns the names of the inputs that carry an error. */
@@ -181,6 +204,7 @@ public final class Performance {
         return other instanceof Performance that
                 && lifter() == that.lifter()
                 && exercise.equals(that.exercise)
+                && otherSide == that.otherSide
                 && spread.equals(that.spread);
     }
 

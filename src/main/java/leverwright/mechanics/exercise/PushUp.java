@@ -4,6 +4,7 @@ import static leverwright.mechanics.measure.Measures.deg;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
@@ -191,17 +192,18 @@ public final class PushUp extends Exercise<PushUp> {
         double x = layout.alongX(Segment.HAND, part * layout.body().length(Segment.HAND));
         double forward = settings().si(Knobs.HAND_FORCE);
         return Load.force(
-                "hands",
-                Segment.HAND,
-                x,
-                0,
-                forward,
-                push(layout, x),
-                hand -> hand.x(Joint.WRIST).plus(palm(hand).times(hand.length(Segment.HAND))),
-                hand -> hand.input("y_hands", Length.of(0), "on the floor"),
-                hand -> hand.input(
-                        "H_hands", Force.of(forward), "horizontal force of the floor on the hands, free; set"),
-                hand -> pushFormula(hand, layout));
+                        "hands",
+                        Member.HAND,
+                        x,
+                        0,
+                        forward,
+                        push(layout, x),
+                        hand -> hand.x(Joint.WRIST).plus(palm(hand).times(hand.length(Segment.HAND))),
+                        hand -> hand.input("y_hands", Length.of(0), "on the floor"),
+                        hand -> hand.input(
+                                "H_hands", Force.of(forward), "horizontal force of the floor on the hands, free; set"),
+                        hand -> pushFormula(hand, layout))
+                .asReaction();
     }
 
     private Expression palm(Hand hand) {
@@ -250,7 +252,7 @@ public final class PushUp extends Exercise<PushUp> {
 
     private static Expression.Symbol weight(Hand hand, Layout layout) {
         List<Expression> masses = new ArrayList<>();
-        for (Part part : Part.all(layout.body())) {
+        for (Part part : layout.pieces().all()) {
             masses.add(hand.mass(part));
         }
         Force weight = Force.of(massOf(layout.body()) * Layout.GRAVITY);
@@ -260,7 +262,7 @@ public final class PushUp extends Exercise<PushUp> {
     private static Expression.Symbol centre(Hand hand, Layout layout) {
         List<Expression> masses = new ArrayList<>();
         List<Expression> moments = new ArrayList<>();
-        for (Part part : Part.all(layout.body())) {
+        for (Part part : layout.pieces().all()) {
             masses.add(hand.mass(part));
             moments.add(hand.mass(part).times(hand.x(part)));
         }
@@ -310,6 +312,31 @@ public final class PushUp extends Exercise<PushUp> {
             double cosine = (one * one + other * other - opposite * opposite) / (2 * one * other);
             return Trigonometry.arcCosine(Math.abs(cosine - 1) < 1e-12 ? 1 : cosine);
         }
+    }
+
+    @Override
+    public Family family() {
+        return Family.PUSH;
+    }
+
+    @Override
+    public List<String> trains() {
+        return List.of("pectoralis major, anterior deltoid and triceps; the trunk muscles hold the body straight");
+    }
+
+    @Override
+    public List<Joint> drivenJoints() {
+        return List.of(Joint.ELBOW, Joint.SHOULDER);
+    }
+
+    @Override
+    public List<String> supports() {
+        return List.of("hands and balls of the feet on the floor");
+    }
+
+    @Override
+    public Optional<Course> course() {
+        return Optional.of(new Course(Knobs.ELBOW_FLEXION, deg(0).si(), deg(90).si()));
     }
 
     @Override

@@ -14,6 +14,7 @@ import leverwright.mechanics.working.Answer;
  */
 public final class Reading<M extends Measure<M>> {
     private final String label;
+    private final Function<Plane, String> labels;
     private final Unit unit;
     private final Sides sides;
     private final ToDoubleFunction<HeldPosture> si;
@@ -25,7 +26,18 @@ public final class Reading<M extends Measure<M>> {
             Sides sides,
             ToDoubleFunction<HeldPosture> si,
             Function<HeldPosture, Answer<M>> answer) {
+        this(label, plane -> label, unit, sides, si, answer);
+    }
+
+    Reading(
+            String label,
+            Function<Plane, String> labels,
+            Unit unit,
+            Sides sides,
+            ToDoubleFunction<HeldPosture> si,
+            Function<HeldPosture, Answer<M>> answer) {
         this.label = label;
+        this.labels = labels;
         this.unit = unit;
         this.sides = sides;
         this.si = si;
@@ -53,6 +65,12 @@ public final class Reading<M extends Measure<M>> {
     /** Returns what it is, such as "hip extension moment". */
     public String label() {
         return label;
+    }
+
+    /** Returns what it is in the plane of an exercise and on the side that is reported, such as "hip abduction moment". */
+    public String label(Performance performance) {
+        String inPlane = labels.apply(performance.exercise().plane());
+        return performance.isOtherSide() ? "other " + inPlane : inPlane;
     }
 
     /** Returns the unit in which it is shown. */

@@ -18,6 +18,7 @@ public final class Readings {
     public static Reading<Moment> moment(Joint joint) {
         return new Reading<>(
                 momentLabel(joint),
+                plane -> joint.words() + " " + plane.positiveAction(joint) + " moment",
                 Unit.NEWTON_METRE,
                 joint.sides(),
                 held -> held.cut(joint).reported(),
@@ -33,6 +34,7 @@ public final class Readings {
     public static Reading<Moment> flexionMoment(Joint joint) {
         return new Reading<>(
                 joint.words() + " " + joint.negativeAction() + " moment",
+                plane -> joint.words() + " " + plane.negativeAction(joint) + " moment",
                 Unit.NEWTON_METRE,
                 joint.sides(),
                 held -> -held.cut(joint).reported(),

@@ -1,6 +1,7 @@
 package leverwright.mechanics.exercise;
 
 import java.util.List;
+import java.util.Optional;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
@@ -114,7 +115,7 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
         ARMS.forEach(arm -> layout.origin(arm, arms));
         layout.add(Load.weight(
                 "bar",
-                Segment.HAND,
+                Member.HAND,
                 s.si(Knobs.BAR),
                 "set on the exercise",
                 barX,
@@ -239,6 +240,32 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
                 - (layout.jointY(Joint.SHOULDER) - layout.startY(leg)) * sine;
         double turned = Math.max(-1, Math.min(1, (distance - shoulder) / reach));
         return Trigonometry.arcSine(turned) - Trigonometry.arcTangent(sine, cosine);
+    }
+
+    @Override
+    public Family family() {
+        return Family.HINGE;
+    }
+
+    @Override
+    public List<String> trains() {
+        return List.of("gluteus maximus and hamstrings; the back muscles hold the trunk");
+    }
+
+    @Override
+    public List<Joint> drivenJoints() {
+        return List.of(Joint.HIP);
+    }
+
+    @Override
+    public List<String> supports() {
+        return List.of("both feet on the floor");
+    }
+
+    @Override
+    public Optional<Course> course() {
+        return Optional.of(new Course(
+                Knobs.TORSO_LEAN, Measures.deg(10).si(), Measures.deg(80).si()));
     }
 
     @Override

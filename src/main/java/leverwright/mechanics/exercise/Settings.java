@@ -48,6 +48,24 @@ final class Settings {
                 List.of());
     }
 
+    /** Returns these settings with another knob; one that is there already takes the new one's default if nobody set it. */
+    Settings withKnob(Knob<?> knob) {
+        List<Knob<?>> more = new ArrayList<>(knobs);
+        int at = find(knob);
+        if (at < 0) {
+            more.add(knob);
+        } else {
+            more.set(at, knob);
+        }
+        Settings wider = of(more);
+        for (int k = 0; k < values.length; k++) {
+            if (given[k]) {
+                wider = wider.changed(k, values[k], errors[k], true);
+            }
+        }
+        return new Settings(wider.knobs, wider.keys, wider.values, wider.errors, wider.given, choices);
+    }
+
     List<Knob<?>> knobs() {
         return knobs;
     }

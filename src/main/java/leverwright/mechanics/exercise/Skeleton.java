@@ -1,9 +1,5 @@
 package leverwright.mechanics.exercise;
 
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.function.DoubleSupplier;
 import leverwright.mechanics.body.Body;
 import leverwright.mechanics.body.BodySegment;
@@ -23,9 +19,7 @@ final class Skeleton {
     private final double[] lengths = new double[Layout.SEGMENTS.size()];
     private final double[] masses = new double[Layout.SEGMENTS.size()];
     private final double[] centres = new double[Layout.SEGMENTS.size()];
-    private final Map<Joint, List<Part>> above = new EnumMap<>(Joint.class);
-    private final Map<Joint, List<Part>> below = new EnumMap<>(Joint.class);
-    private final List<Part> all;
+    private final @Nullable Pieces[] pieces = new Pieces[Parting.COUNT];
     private volatile @Nullable Remembered memory;
     private final double footCentreAcross;
     private final double ankleAlong;
@@ -46,12 +40,6 @@ final class Skeleton {
         ankleAlong = body.place(Landmark.ANKLE_FROM_HEEL).si();
         ankleAcross = body.place(Landmark.ANKLE_HEIGHT).si();
         gripAlong = body.place(Landmark.GRIP_FROM_WRIST).si();
-        all = Part.all(this);
-        for (Joint joint : Joint.values()) {
-            above.put(joint, Part.above(joint, this));
-        }
-        below.put(Joint.ANKLE, Part.below(Joint.ANKLE, this));
-        below.put(Joint.KNEE, Part.below(Joint.KNEE, this));
     }
 
     /** Whether the body's data measure a segment from the end that here is its far one. */
@@ -59,14 +47,14 @@ final class Skeleton {
         return segment == Segment.SHANK || segment == Segment.THIGH;
     }
 
-    /** Returns the pieces of the body on one side of a joint; below only for ankle and knee. */
-    List<Part> parts(Joint joint, boolean beyond) {
-        return Objects.requireNonNull((beyond ? above : below).get(joint));
-    }
-
-    /** Returns all seven segments. */
-    List<Part> all() {
-        return all;
+    /** Returns the body taken to pieces; the same pieces each time. */
+    Pieces pieces(Parting parting) {
+        Pieces made = pieces[parting.ordinal()];
+        if (made == null) {
+            made = new Pieces(this, parting);
+            pieces[parting.ordinal()] = made;
+        }
+        return made;
     }
 
     /** A number worked out before. */

@@ -35,12 +35,18 @@ final class Stance {
     private final double load;
     private final double[] flexionSine = new double[1];
     private final double[] flexionCosine = new double[1];
+    private final boolean other;
     private boolean together;
 
     /** The arms and what they hold, which follow trunk and legs. */
     interface Upper {
         /** Places the arms on a layout whose legs and trunk stand, and returns the load's x, m. */
         double place(Layout layout);
+
+        /** How far mass and loads lie ahead of a place on the floor, kg·m; called when the arms are placed. */
+        default double imbalance(Layout layout, double at, double load, double loadX) {
+            return layout.massMomentAbout(at) + load * (loadX - at);
+        }
     }
 
     /**
@@ -49,6 +55,12 @@ final class Stance {
      * @param load mass that arms or trunk hold, kg, whose x {@code upper} returns
      */
     Stance(Layout layout, Settings settings, double load, Upper upper) {
+        this(layout, settings, load, upper, false);
+    }
+
+    /** The same on the leg of the other side alone, where both sides are kept apart. */
+    Stance(Layout layout, Settings settings, double load, Upper upper, boolean other) {
+        this.other = other;
         this.layout = layout;
         this.settings = settings;
         this.upper = upper;
@@ -56,10 +68,10 @@ final class Stance {
         this.load = load;
         double foot = layout.body().length(Segment.FOOT);
         double pitch = Trigonometry.arcSine(Math.min(1, heelHeight / foot));
-        layout.lean(Segment.FOOT, pitch);
+        layout.lean(member(Segment.FOOT), pitch);
         this.pressureX = settings.si(Knobs.PRESSURE) * foot;
         layout.pressureAt(pressureX);
-        layout.origin(Segment.FOOT, "from the heel's height over the foot's length");
+        layout.origin(member(Segment.FOOT), "from the heel's height over the foot's length");
     }
 
     /**
@@ -85,20 +97,39 @@ final class Stance {
             set(Segment.THIGH, settings.si(Knobs.THIGH_ABOVE_LEVEL) - RIGHT_ANGLE, Knobs.THIGH_ABOVE_LEVEL);
         }
         if (knee && shank) {
-            set(Segment.THIGH, layout.lean(Segment.SHANK) - settings.si(Knobs.KNEE_FLEXION), Knobs.KNEE_FLEXION);
+            set(
+                    Segment.THIGH,
+                    layout.lean(member(Segment.SHANK)) - settings.si(Knobs.KNEE_FLEXION),
+                    Knobs.KNEE_FLEXION);
         } else if (knee && thigh) {
-            set(Segment.SHANK, layout.lean(Segment.THIGH) + settings.si(Knobs.KNEE_FLEXION), Knobs.KNEE_FLEXION);
+            set(
+                    Segment.SHANK,
+                    layout.lean(member(Segment.THIGH)) + settings.si(Knobs.KNEE_FLEXION),
+                    Knobs.KNEE_FLEXION);
         }
         if (given.size() == 3) {
-            layout.placeLegsAndTrunk(heelHeight);
+            place();
             return upper.place(layout);
         }
         return balance(trunk, shank, thigh, knee);
     }
 
+    private Member member(Segment segment) {
+        return Member.of(segment, other);
+    }
+
+    private void place() {
+        if (other) {
+            layout.anchorOtherAt(Anchor.HEEL, 0, heelHeight);
+        } else {
+            layout.anchorAt(Anchor.HEEL, 0, heelHeight);
+        }
+        layout.placeLegsAndTrunk();
+    }
+
     private void set(Segment segment, double lean, Knob<Angle> by) {
-        layout.lean(segment, lean);
-        layout.origin(segment, settings.given(by) ? BY_HAND : BY_DEFAULT);
+        layout.lean(member(segment), lean);
+        layout.origin(member(segment), settings.given(by) ? BY_HAND : BY_DEFAULT);
     }
 
     private static final String BY_HAND = "set on the exercise";
@@ -142,7 +173,7 @@ final class Stance {
                     Knobs.TORSO_LEAN.most().si());
         }
         if (shank) {
-            return search(Segment.THIGH, -RIGHT_ANGLE, layout.lean(Segment.SHANK));
+            return search(Segment.THIGH, -RIGHT_ANGLE, layout.lean(member(Segment.SHANK)));
         }
         if (knee && !thigh) {
             together = true;
@@ -160,19 +191,19 @@ final class Stance {
         double to = bySine ? Trigonometry.sine(most) : most;
         DoubleUnaryOperator imbalance = unknown -> {
             double loadX = pose(segment, unknown, bySine);
-            return layout.massMomentAbout(pressureX) + load * (loadX - pressureX);
+            return upper.imbalance(layout, pressureX, load, loadX);
         };
         Bracket bracket = Bracket.within(imbalance, from, to);
         double unknown = bracket.crosses() ? root(imbalance, bracket) : bracket.nearest();
         double lean = bySine ? Trigonometry.arcSine(unknown) : unknown;
-        layout.lean(segment, lean);
-        layout.origin(segment, bracket.crosses() ? BY_BALANCE : AT_THE_END);
+        layout.lean(member(segment), lean);
+        layout.origin(member(segment), bracket.crosses() ? BY_BALANCE : AT_THE_END);
         if (together) {
-            layout.lean(Segment.THIGH, lean - settings.si(Knobs.KNEE_FLEXION));
-            layout.origin(Segment.THIGH, "the shank's lean, found by balance, less the knee's flexion");
+            layout.lean(member(Segment.THIGH), lean - settings.si(Knobs.KNEE_FLEXION));
+            layout.origin(member(Segment.THIGH), "the shank's lean, found by balance, less the knee's flexion");
         }
         layout.found(new Layout.Found(segment, bracket.crosses()));
-        layout.placeLegsAndTrunk(heelHeight);
+        place();
         return upper.place(layout);
     }
 
@@ -191,17 +222,17 @@ final class Stance {
     private double pose(Segment segment, double unknown, boolean bySine) {
         if (bySine) {
             double cosine = Math.sqrt(Math.max(0, 1 - unknown * unknown));
-            layout.leanBySine(segment, unknown, cosine);
+            layout.leanBySine(member(segment), unknown, cosine);
             if (together) {
                 layout.leanBySine(
-                        Segment.THIGH,
+                        member(Segment.THIGH),
                         unknown * flexionCosine[0] - cosine * flexionSine[0],
                         cosine * flexionCosine[0] + unknown * flexionSine[0]);
             }
         } else {
             layout.lean(segment, unknown);
         }
-        layout.placeLegsAndTrunk(heelHeight);
+        place();
         return upper.place(layout);
     }
 

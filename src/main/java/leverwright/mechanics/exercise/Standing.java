@@ -10,6 +10,8 @@ public enum Standing {
     WOULD_FALL_FORWARD("would fall forward"),
     /** The pressure would fall behind the heel. */
     WOULD_FALL_BACKWARD("would fall backward"),
+    /** The pressure would fall beside the foot. */
+    WOULD_FALL_SIDEWAYS("would fall sideways"),
     /** A seat or bench carries the body. */
     SUPPORTED("supported");
 
@@ -31,6 +33,6 @@ public enum Standing {
 
     /** Tells whether the lifter would fall. */
     public boolean wouldFall() {
-        return this == WOULD_FALL_FORWARD || this == WOULD_FALL_BACKWARD;
+        return this == WOULD_FALL_FORWARD || this == WOULD_FALL_BACKWARD || this == WOULD_FALL_SIDEWAYS;
     }
 }

@@ -12,8 +12,10 @@ record StandingWords(HeldPosture held) {
 
     String text() {
         Layout layout = held.layout();
-        String where = "the pressure falls " + cm(held.pressureSi()) + " ahead of the heel, the foot is "
-                + cm(layout.body().length(Segment.FOOT)) + " long";
+        String where = layout.plane() == Plane.FRONTAL
+                ? "the pressure falls " + cm(held.pressureSi()) + " beside the middle of the foot"
+                : "the pressure falls " + cm(held.pressureSi()) + " ahead of the heel, the foot is "
+                        + cm(layout.body().length(Segment.FOOT)) + " long";
         Layout.Found found = layout.found();
         if (found != null && !found.balanced()) {
             Segment segment = found.segment();

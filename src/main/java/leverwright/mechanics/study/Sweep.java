@@ -152,7 +152,7 @@ public final class Sweep<Q extends Measure<Q>> {
         private Made make(Reading<?>... readings) {
             List<Line> lines = new ArrayList<>();
             for (Reading<?> reading : readings) {
-                lines.add(new Line(reading));
+                lines.add(new Line(reading, reading.label(performance)));
             }
             boolean bands =
                     !performance.withSi(knob, settings.get(0)).uncertainInputs().isEmpty();
@@ -196,12 +196,14 @@ public final class Sweep<Q extends Measure<Q>> {
     /** One reading through the sweep. */
     private static final class Line {
         private final Reading<?> reading;
+        private final String label;
         private final List<@Nullable Double> values = new ArrayList<>();
         private final List<@Nullable Double> low = new ArrayList<>();
         private final List<@Nullable Double> high = new ArrayList<>();
 
-        Line(Reading<?> reading) {
+        Line(Reading<?> reading, String label) {
             this.reading = reading;
+            this.label = label;
         }
 
         void read(@Nullable HeldPosture held, double setting, boolean bands, Gaps gaps) {
@@ -218,7 +220,7 @@ public final class Sweep<Q extends Measure<Q>> {
                     add(value, null, null, false);
                 }
             } catch (IllegalArgumentException none) {
-                gaps.add(reading.label(), setting, String.valueOf(none.getMessage()));
+                gaps.add(label, setting, String.valueOf(none.getMessage()));
                 add(null, null, null, bands);
             }
         }
@@ -233,8 +235,8 @@ public final class Sweep<Q extends Measure<Q>> {
 
         Curves.Curve curve(boolean bands) {
             return bands
-                    ? new Curves.Curve(reading.label(), reading.unit(), reading.sides(), values, low, high)
-                    : Curves.Curve.of(reading.label(), reading.unit(), reading.sides(), values);
+                    ? new Curves.Curve(label, reading.unit(), reading.sides(), values, low, high)
+                    : Curves.Curve.of(label, reading.unit(), reading.sides(), values);
         }
     }
 }

@@ -31,6 +31,8 @@ final class CellImports {
             "import static leverwright.mechanics.load.Resistances.*;",
             "import static leverwright.mechanics.exercise.Exercises.*;",
             "import static leverwright.mechanics.exercise.Knobs.*;",
+            "import static leverwright.mechanics.exercise.SetupKnobs.*;",
+            "import static leverwright.mechanics.exercise.Plane.*;",
             "import static leverwright.mechanics.exercise.Readings.*;",
             "import static leverwright.mechanics.study.Studies.*;",
             "import static leverwright.run.cell.Words.*;");

@@ -1,0 +1,10 @@
+package leverwright.mechanics.exercise;
+
+/** How a load of a movement comes about. */
+interface LoadRule {
+    /** Adds the load to a layout whose segments are placed. */
+    void add(Work work);
+
+    /** Adds what the figure shows beside it: a cable, a bench. */
+    default void show(Work work) {}
+}

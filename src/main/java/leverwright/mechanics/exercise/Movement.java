@@ -1,0 +1,433 @@
+package leverwright.mechanics.exercise;
+
+import static leverwright.mechanics.measure.Measures.deg;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Measure;
+
+/**
+ * An exercise told in a few lines: what carries the body, how its segments lean, what it holds. The catalogue's exercises are
+ * made of these words, and a cell makes its own with them:
+ *
+ * <pre>{@code
+ * var facePull = exercise("Face pull")
+ *         .standing()
+ *         .lean(UPPER_ARM, deg(80))
+ *         .bend(ELBOW, ELBOW_FLEXION)
+ *         .cableInHands(cm(120), cm(160))
+ *         .path(ELBOW_FLEXION, deg(10), deg(110))
+ *         .drives(ELBOW)
+ *         .trains("elbow flexors, shoulder extensors");
+ * facePull.stack(kg(20)).by(ines).posture().moment(ELBOW)
+ * }</pre>
+ *
+ * <p><b>Posture.</b> Every segment has a lean from the vertical, forward positive (of the arms, from hanging): fixed, set by a
+ * knob, or bent from its neighbour by an angle of the joint between them. Nothing said: legs and trunk upright, arms hanging,
+ * forearm and hand in line. Where the body stands on its feet, the knobs of legs and trunk are those of {@link Knobs} and
+ * balance finds what they leave open.
+ *
+ * <p><b>Loads</b> come with their knobs, which the words of {@link Setting} set: {@code barbell(kg(60))}, {@code stack(kg(20))}.
+ *
+ * <p>Values are immutable: every word returns another exercise.
+ */
+public final class Movement extends Setting<Movement> {
+    private final Plan plan;
+
+    Movement(String name) {
+        this(new Plan(name), Settings.of(List.of()));
+    }
+
+    private Movement(Plan plan, Settings settings) {
+        super(plan.name, settings);
+        this.plan = plan;
+    }
+
+    @Override
+    Movement with(Settings other) {
+        return new Movement(plan, other);
+    }
+
+    Movement change(Consumer<Plan> change) {
+        Plan copy = plan.copy();
+        change.accept(copy);
+        return new Movement(copy, settings());
+    }
+
+    Plan plan() {
+        return plan;
+    }
+
+    /**
+     * Returns this exercise with a knob of its own, or with another default for one it has.
+     *
+     * @param knob such as {@code knob("Box height", cm(10), cm(60), cm(40), "height of the box above the floor")}
+     */
+    public Movement knob(Knob<?> knob) {
+        return new Movement(plan, settings().withKnob(knob));
+    }
+
+    /** Returns this exercise with a knob that it shares with others at a default of its own, and why it starts there. */
+    <Q extends Measure<Q>> Movement knob(Knob<Q> knob, Q standard, String why) {
+        return knob(knob.startingAt(standard, why));
+    }
+
+    /** Returns this exercise in a plane of the body; say it before what carries the body. */
+    public Movement in(Plane plane) {
+        return change(copy -> copy.plane = plane);
+    }
+
+    /**
+     * Returns this exercise standing on both feet, upright with straight knees; the legs lean so that the pressure lies at the
+     * chosen place of the foot. Seen from the front each foot stands below its hip and moments give their shares.
+     */
+    public Movement standing() {
+        return Bases.standing(this);
+    }
+
+    /**
+     * Returns this exercise standing on both feet, with two of {@link Knobs#TORSO_LEAN}, {@link Knobs#SHANK_LEAN},
+     * {@link Knobs#THIGH_ABOVE_LEVEL} and {@link Knobs#KNEE_FLEXION} that count as set where nobody sets others.
+     */
+    public Movement standing(Knob<Angle> first, Knob<Angle> second) {
+        return Bases.standing(this, first, second);
+    }
+
+    /** Returns this exercise standing on one leg, the working one; the other one hangs from its hip and is kept apart. */
+    public Movement onOneLeg(Knob<Angle> first, Knob<Angle> second) {
+        return Bases.onOneLeg(this, first, second);
+    }
+
+    /** Returns this exercise on a seat: hips at 50 cm, trunk upright, thighs level; seat and backrest hold thighs and trunk. */
+    public Movement seated() {
+        return Bases.seated(this);
+    }
+
+    /** Returns this exercise lying on the back on a bench of 45 cm, legs straight; the bench holds trunk and thighs. */
+    public Movement lyingOnTheBack() {
+        return Bases.lying(this, deg(-90));
+    }
+
+    /** Returns this exercise lying on the front on a bench of 45 cm; the bench holds trunk and thighs. */
+    public Movement lyingOnTheFront() {
+        return Bases.lying(this, deg(90));
+    }
+
+    /** Returns this exercise with a segment at a lean from the vertical, forward positive; of the arms, from hanging. */
+    public Movement lean(Segment segment, Angle angle) {
+        if (plan.standing && segment == Segment.TRUNK) {
+            return knob(Knobs.TORSO_LEAN, angle, "by the exercise");
+        }
+        return rule(Member.of(segment), LeanRule.fixed(angle));
+    }
+
+    /** Returns this exercise with a segment whose lean a knob sets; of the thigh, how far it stands above level. */
+    public Movement lean(Segment segment, Knob<Angle> knob) {
+        boolean aboveLevel = segment == Segment.THIGH && knob.equals(Knobs.THIGH_ABOVE_LEVEL);
+        LeanRule rule = aboveLevel
+                ? LeanRule.knob(knob, 1, -deg(90).si(), "thigh above level less 90°")
+                : LeanRule.knob(knob, 1, 0, "");
+        return knob(knob).rule(Member.of(segment), rule).moving(knob, Bases.moved(segment));
+    }
+
+    /** Returns this exercise with the other side's segment at a lean, where both sides are kept apart; say it after lean. */
+    public Movement otherLean(Segment segment, Angle angle) {
+        return ruleAlone(Member.other(segment), LeanRule.fixed(angle));
+    }
+
+    /** Returns this exercise with the other side's segment set by a knob; say it after lean. */
+    public Movement otherLean(Segment segment, Knob<Angle> knob) {
+        return knob(knob).ruleAlone(Member.other(segment), LeanRule.knob(knob, 1, 0, ""));
+    }
+
+    /**
+     * Returns this exercise with a joint bent: the segment away from the trunk leans as its neighbour does, turned by the
+     * flexion (abduction of the shoulder seen from the front).
+     *
+     * @throws IllegalArgumentException for low back and neck, inside the straight trunk
+     */
+    public Movement bend(Joint joint, Angle angle) {
+        return rule(Bases.beyond(joint), Bases.bend(plan, joint, null, angle.si()));
+    }
+
+    /** Returns this exercise with a joint whose flexion a knob sets. */
+    public Movement bend(Joint joint, Knob<Angle> knob) {
+        return knob(knob)
+                .rule(Bases.beyond(joint), Bases.bend(plan, joint, knob, 0))
+                .moving(knob, Bases.moved(Bases.beyond(joint).segment()));
+    }
+
+    Movement rule(Member member, LeanRule rule) {
+        requireFreeLegs(member);
+        return change(copy -> {
+            copy.leans.put(member, rule);
+            if (copy.parting.isSplit(member.segment())) {
+                copy.leans.put(member.twin(), copy.plane == Plane.SAGITTAL ? rule.copied() : rule.mirrored());
+            }
+        });
+    }
+
+    Movement ruleAlone(Member member, LeanRule rule) {
+        if (!plan.parting.isSplit(member.segment())) {
+            throw new IllegalArgumentException(
+                    "both sides of the " + member.segment().words()
+                            + " are alike in this exercise; use lean(...) and bend(...) for both of them");
+        }
+        return change(copy -> copy.leans.put(member, rule));
+    }
+
+    private void requireFreeLegs(Member member) {
+        if (plan.standing && !member.isArm() && !member.isOther()) {
+            throw new IllegalArgumentException(
+                    "where the feet carry the body, the " + member.segment().words()
+                            + " is set by the knobs Torso lean, Shank lean, Thigh above level and Knee flexion: use"
+                            + " standing(TORSO_LEAN, KNEE_FLEXION) and knob(...) for other defaults");
+        }
+    }
+
+    Movement moving(Knob<?> knob, Optional<Drawing.Moved> what) {
+        return what.map(moved -> change(copy -> copy.moves.put(knob, moved))).orElse(this);
+    }
+
+    /** Returns this exercise with a barbell in the hands; its knob is {@link Knobs#BAR}. */
+    public Movement barbellInHands() {
+        return Holds.barbellInHands(this);
+    }
+
+    /** Returns this exercise with a dumbbell in each hand; its knob is {@link Knobs#DUMBBELL}. */
+    public Movement dumbbellsInHands() {
+        return Holds.dumbbellsInHands(this);
+    }
+
+    /**
+     * Returns this exercise with a barbell on the shoulders; its knobs are {@link Knobs#BAR},
+     * {@link Knobs#BAR_HEIGHT_ON_TRUNK} and {@link Knobs#BAR_BEHIND_TRUNK}, which start here.
+     *
+     * @param above along the trunk from the shoulder joint, towards the head positive
+     * @param behind the line from hip to shoulder, square to it; negative in front
+     */
+    public Movement barbellOnShoulders(Length above, Length behind) {
+        return Holds.barbellOnShoulders(this, above, behind);
+    }
+
+    /**
+     * Returns this exercise with a cable in the hands; its knobs are {@link Knobs#STACK}, {@link SetupKnobs#PULLEY_AHEAD},
+     * {@link SetupKnobs#PULLEY_HEIGHT}, and {@link SetupKnobs#PULL_DIRECTION}, which takes the pulley's place when it is set.
+     *
+     * @param ahead of the point from which places count: the heel, or the hips on a seat or bench
+     * @param height above the floor
+     */
+    public Movement cableInHands(Length ahead, Length height) {
+        return Holds.cable(this, "cable", Spot.grip(Member.HAND), ahead, height);
+    }
+
+    /** Returns this exercise with a cable on a segment, so far from its joint nearer the trunk; knobs as in the hands. */
+    public Movement cableOn(Segment segment, Length fromJoint, Length ahead, Length height) {
+        return Holds.cable(this, "cable", Spot.at(Member.of(segment), fromJoint.si()), ahead, height);
+    }
+
+    /**
+     * Returns this exercise with a given force on the hands, such as a partner's; its knobs are {@link SetupKnobs#PULL} and
+     * {@link SetupKnobs#PULL_DIRECTION}.
+     */
+    public Movement forceOnHands() {
+        return Holds.force(this, "pull", Spot.grip(Member.HAND));
+    }
+
+    /** Returns this exercise with a given force on a segment, so far from its joint nearer the trunk. */
+    public Movement forceOn(Segment segment, Length fromJoint) {
+        return Holds.force(this, "pull", Spot.at(Member.of(segment), fromJoint.si()));
+    }
+
+    /**
+     * Returns this exercise with a load of another kind: a band, a cable, a pad of {@code leverwright.mechanics.load}, whose
+     * link is named as the segment, such as "forearm". Its force enters workings as a given number.
+     *
+     * @throws IllegalArgumentException if no segment has the name of its link
+     */
+    public Movement load(leverwright.mechanics.load.Load load) {
+        LoadRule rule = Given.of(load, plan.loads.size());
+        return change(copy -> copy.loads.add(rule));
+    }
+
+    Movement add(LoadRule rule) {
+        return change(copy -> copy.loads.add(rule));
+    }
+
+    /** Adds a contact, which needs its own knobs and says what is free. */
+    Movement contact(Contact contact) {
+        return knob(contact.free()).knob(contact.friction()).change(copy -> {
+            copy.loads.add(contact);
+            copy.free.add(contact.freeComponent());
+        });
+    }
+
+    Movement show(Consumer<Work> shown) {
+        return change(copy -> copy.scenery.add(shown));
+    }
+
+    Movement then(UnaryOperator<Movement> words) {
+        return words.apply(this);
+    }
+
+    /** Returns this exercise with the knob that drives it, and the range in which it is usually moved. */
+    public <Q extends Measure<Q>> Movement path(Knob<Q> knob, Q from, Q to) {
+        return knob(has(knob) ? own(knob) : knob).change(copy -> {
+            copy.path = knob;
+            copy.pathFrom = from.si();
+            copy.pathTo = to.si();
+        });
+    }
+
+    private boolean has(Knob<?> knob) {
+        return settings().has(knob);
+    }
+
+    private Knob<?> own(Knob<?> knob) {
+        return knobs().get(settings().indexOf(knob));
+    }
+
+    /** Returns this exercise with the joints that drive it. */
+    public Movement drives(Joint... joints) {
+        return change(copy -> copy.drives.addAll(Arrays.asList(joints)));
+    }
+
+    /** Returns this exercise with what it trains, in words. */
+    public Movement trains(String what) {
+        return change(copy -> copy.trains.add(what));
+    }
+
+    /** Returns this exercise with one more assumption of its model, in words. */
+    public Movement assumes(String what) {
+        return change(copy -> copy.assumptions.add(what));
+    }
+
+    /** Returns this exercise with one more caution, in words. */
+    public Movement caution(String what) {
+        return change(copy -> copy.cautions.add(what));
+    }
+
+    Movement cautions(String... what) {
+        return change(copy -> copy.cautions.addAll(Arrays.asList(what)));
+    }
+
+    Movement carriedBy(String what) {
+        return change(copy -> copy.supports.add(what));
+    }
+
+    Movement says(String follows) {
+        return change(copy -> copy.follows.add(follows));
+    }
+
+    Movement of(Family family) {
+        return change(copy -> copy.family = family);
+    }
+
+    @Override
+    Layout arrange(Skeleton body) {
+        return new Laying(plan, settings(), body, false).lay();
+    }
+
+    @Override
+    Layout arrangeOther(Skeleton body) {
+        return new Laying(plan, settings(), body, true).lay();
+    }
+
+    @Override
+    public boolean keepsSidesApart() {
+        return plan.parting.splitsAny();
+    }
+
+    @Override
+    List<String> remarks(Layout layout) {
+        return Laying.remarks(plan, settings(), layout);
+    }
+
+    @Override
+    List<Knob<Angle>> preferredAngles() {
+        return plan.standing ? plan.preferred : List.of();
+    }
+
+    @Override
+    Optional<Drawing.Moved> moves(Knob<?> knob) {
+        Drawing.Moved moved = plan.moves.get(knob);
+        return moved != null ? Optional.of(moved) : plan.standing ? Drawing.usuallyMoved(this, knob) : Optional.empty();
+    }
+
+    @Override
+    public Plane plane() {
+        return plan.plane;
+    }
+
+    @Override
+    public Family family() {
+        return plan.family;
+    }
+
+    @Override
+    public List<String> trains() {
+        return List.copyOf(plan.trains);
+    }
+
+    @Override
+    public List<Joint> drivenJoints() {
+        return List.copyOf(plan.drives);
+    }
+
+    @Override
+    public List<String> supports() {
+        return List.copyOf(plan.supports);
+    }
+
+    @Override
+    public Optional<Course> course() {
+        return Optional.ofNullable(plan.path).map(knob -> new Course(own(knob), plan.pathFrom, plan.pathTo));
+    }
+
+    @Override
+    public String follows() {
+        return plan.follows.isEmpty()
+                ? "Every lean is set by the exercise or by a knob; nothing is left open."
+                : String.join(" ", plan.follows);
+    }
+
+    @Override
+    public List<String> assumptions() {
+        List<String> all = new ArrayList<>(plan.assumptions);
+        all.add("the movement is planar, in the " + plan.plane.words() + " plane"
+                + (plan.parting.splitsAny() ? "" : ", both sides alike"));
+        all.add("the trunk with neck and head is straight");
+        all.add("at rest: no force other than weights, what is named as load, and what the supports give back");
+        return List.copyOf(all);
+    }
+
+    @Override
+    public List<String> freeComponents() {
+        return List.copyOf(plan.free);
+    }
+
+    @Override
+    public List<String> cautions() {
+        return List.copyOf(plan.cautions);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Movement that && plan == that.plan && settings().equals(that.settings());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(plan.name.toLowerCase(Locale.ROOT), settings());
+    }
+}

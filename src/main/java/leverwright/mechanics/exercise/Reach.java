@@ -1,0 +1,118 @@
+package leverwright.mechanics.exercise;
+
+import java.util.List;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Measures;
+import leverwright.mechanics.numeric.Trigonometry;
+import leverwright.mechanics.working.Expression;
+
+/**
+ * A limb that bends so that its end lies at a place: hands on a bar, a foot on the floor. Hand and forearm lie in one line.
+ *
+ * @param upper upper arm or thigh, of either side of the rules
+ * @param target where the grip, or the ankle, is meant to be
+ * @param bend 1 where the elbow bends by turning the forearm counter-clockwise, −1 clockwise; 1 for a knee that points ahead
+ */
+record Reach(Member upper, Target target, int bend) {
+    /** A place that may follow from knobs and from the posture of the trunk. */
+    interface Target {
+        double x(Work work);
+
+        double y(Work work);
+
+        /** How x or y follows, for the working. */
+        Expression in(Hand hand, Work work, boolean isX);
+    }
+
+    private boolean isArm() {
+        return upper.isArm();
+    }
+
+    private Member lower() {
+        return isArm() ? Member.of(Segment.FOREARM, upper.isOther()) : Member.of(Segment.SHANK, upper.isOther());
+    }
+
+    /** Bends the limb; trunk and shoulder or hip are placed. */
+    void bend(Work work) {
+        Layout layout = work.layout();
+        Member far = work.on(lower());
+        Member near = work.on(upper);
+        Joint root = isArm() ? Joint.SHOULDER : Joint.HIP;
+        double x = layout.jointX(root, near.isOther());
+        double y = layout.jointY(root, near.isOther());
+        double toX = target.x(work) - x;
+        double toY = target.y(work) - y;
+        double distance = Math.sqrt(toX * toX + toY * toY);
+        double one = layout.body().length(near.segment());
+        double two =
+                layout.body().length(far.segment()) + (isArm() ? layout.body().gripAlong() : 0);
+        requireReach(distance, one, two);
+        double corner =
+                Trigonometry.arcCosine(clamp((one * one + distance * distance - two * two) / (2 * one * distance)));
+        double straight = isArm() ? Trigonometry.arcTangent(toX, -toY) : Trigonometry.arcTangent(-toX, -toY);
+        int turn = work.layout().plane() != Plane.SAGITTAL && upper.isOther() ? -bend : bend;
+        double lean = straight - turn * corner;
+        layout.lean(near, lean);
+        double down = isArm() ? 1 : -1;
+        double elbowX = x + down * one * layout.sine(near);
+        double elbowY = y - one * layout.cosine(near);
+        double farX = target.x(work) - elbowX;
+        double farY = target.y(work) - elbowY;
+        layout.lean(far, isArm() ? Trigonometry.arcTangent(farX, -farY) : Trigonometry.arcTangent(-farX, -farY));
+        if (isArm()) {
+            Member hand = work.on(Member.of(Segment.HAND, upper.isOther()));
+            layout.lean(hand, layout.lean(far));
+            layout.origin(hand, "in line with the forearm");
+        }
+        layout.origin(near, "found: the limb bends until its end is at its place, see the check");
+        layout.origin(far, "found: the limb bends until its end is at its place, see the check");
+    }
+
+    private static double clamp(double cosine) {
+        return Math.max(-1, Math.min(1, cosine));
+    }
+
+    private void requireReach(double distance, double one, double two) {
+        String what = isArm() ? "hands" : "foot";
+        String from = isArm() ? "shoulder" : "hip";
+        String limb = isArm() ? "arm" : "leg";
+        if (!(distance <= one + two)) {
+            throw new ImpossibleSetting("the " + what + "' place is " + Measures.m(distance) + " from the " + from
+                    + ", but the " + limb + " reaches " + Measures.m(one + two) + "; set it nearer to the " + from);
+        }
+        if (distance < Math.abs(one - two) || distance < 1e-6) {
+            throw new ImpossibleSetting("the " + what + "' place is " + Measures.m(distance) + " from the " + from
+                    + ", nearer than the folded " + limb + " comes; set it farther from the " + from);
+        }
+    }
+
+    /** Lines that confirm that the limb's end is where it is meant to be. */
+    List<Expression.Symbol> confirm(Hand hand, Work work) {
+        return List.of(confirm(hand, work, true), confirm(hand, work, false));
+    }
+
+    private Expression.Symbol confirm(Hand hand, Work work, boolean isX) {
+        Layout layout = work.layout();
+        boolean other = work.isOther(upper);
+        Member palm = work.on(Member.of(Segment.HAND, upper.isOther()));
+        double along = layout.body().gripAlong();
+        String name = (other ? "other_" : "") + (isArm() ? "grip" : "ankle");
+        double at;
+        Expression end;
+        if (isArm()) {
+            at = isX ? layout.alongX(palm, along) : layout.alongY(palm, along);
+            end = hand.along(palm, Joint.WRIST, hand.gripAlong(), isX);
+        } else {
+            at = isX ? layout.jointX(Joint.ANKLE, other) : layout.jointY(Joint.ANKLE, other);
+            end = hand.joint(Joint.ANKLE, other, isX);
+        }
+        double meant = isX ? target.x(work) : target.y(work);
+        return hand.step(
+                (isX ? "x_" : "y_") + name + "_less_place",
+                end.minus(target.in(hand, work, isX)),
+                Length.of(at - meant),
+                "vanishes: this decided the leans of the limb");
+    }
+}
