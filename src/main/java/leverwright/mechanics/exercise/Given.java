@@ -37,12 +37,22 @@ record Given(String name, Member on, leverwright.mechanics.load.Load load) imple
         double axisX = foot ? layout.cosine(member) : layout.sine(member);
         double axisY = foot ? -layout.sine(member) : Layout.upward(member) * layout.cosine(member);
         Place at = load.at();
-        double x = layout.startX(member) + at.along() * axisX - at.across() * axisY;
-        double y = layout.startY(member) + at.along() * axisY + at.across() * axisX;
+        double atX = layout.startX(member) + at.along() * axisX - at.across() * axisY;
+        double atY = layout.startY(member) + at.along() * axisY + at.across() * axisX;
         double gravity = layout.gravity();
-        LoadPoint point = new LoadPoint(x, y, axisX, axisY, 0, 0, 0, -gravity, Layout.GRAVITY);
+        LoadPoint point = new LoadPoint(atX, atY, axisX, axisY, 0, 0, 0, 0, 0, 0, 0, -gravity, Layout.GRAVITY);
         double forceX = load.forceX(point);
         double forceY = load.forceY(point);
+        double couple = load.couple(point);
+        double square = forceX * forceX + forceY * forceY;
+        if (couple != 0 && square == 0) {
+            throw new ImpossibleSetting("the " + name + " is a couple without a force, which an exercise cannot hold;"
+                    + " give a force at a distance instead");
+        }
+        // a force with a couple is the same force on a line beside its place
+        double aside = couple == 0 ? 0 : couple / square;
+        double x = atX + aside * forceY;
+        double y = atY - aside * forceX;
         String symbol = name.replace(' ', '_');
         Load.Formula placeX = hand -> hand.input("x_" + symbol + "_at", Length.of(x), "place of the " + name);
         Load.Formula placeY = hand -> hand.input("y_" + symbol + "_at", Length.of(y), "place of the " + name);
