@@ -77,6 +77,11 @@ final class PublishCommand implements Callable<Integer> {
 
     /** Writes a computed workbook as a page. */
     static void write(Workbook workbook, WorkbookRecord record, Path page) throws IOException {
-        Files.write(page, Publisher.page(Seal.seal(workbook.withRecord(record))).getBytes(StandardCharsets.UTF_8));
+        byte[] html = Publisher.page(Seal.seal(workbook.withRecord(record))).getBytes(StandardCharsets.UTF_8);
+        if (Files.exists(page) && !Files.isRegularFile(page)) {
+            Files.write(page, html);
+        } else {
+            WorkbookFiles.onDisk().writeMade(page, html);
+        }
     }
 }

@@ -101,6 +101,21 @@ public final class WorkbookFiles {
         return write(file, workbook);
     }
 
+    /**
+     * Writes what was made of a workbook, such as a page, whole or not at all.
+     *
+     * @param file the file; what stood there is replaced
+     * @param bytes its content
+     * @throws WorkbookFileException when the file could not be written; then what stood there is unchanged
+     */
+    public void writeMade(Path file, byte[] bytes) throws WorkbookFileException {
+        try {
+            AtomicFile.write(storage, storage.target(file), bytes);
+        } catch (IOException failure) {
+            throw WorkbookFileException.unwritten(file, failure);
+        }
+    }
+
     private Path target(Path file) throws WorkbookFileException {
         try {
             return storage.target(file);

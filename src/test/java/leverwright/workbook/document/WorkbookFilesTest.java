@@ -83,6 +83,20 @@ class WorkbookFilesTest {
     }
 
     @Test
+    void aPageIsWrittenWholeOrNotAtAll() throws IOException {
+        Path page = Files.writeString(folder.resolve("page.html"), "the old page");
+        FaultyStorage full = new FaultyStorage(FaultyStorage.Fault.WRITE, 3, false);
+        assertEquals(
+                page + ": was not saved, and what stood there is unchanged: No space left on device",
+                complaint(() ->
+                        new WorkbookFiles(full).writeMade(page, "the new page".getBytes(StandardCharsets.UTF_8))));
+        assertEquals("the old page", Files.readString(page));
+        assertEquals(List.of(page), left());
+        files.writeMade(page, "the new page".getBytes(StandardCharsets.UTF_8));
+        assertEquals("the new page", Files.readString(page));
+    }
+
+    @Test
     void aTakenNameIsNotOverwrittenByANewWorkbook() throws IOException {
         Files.writeString(file, "mine");
         assertEquals(
