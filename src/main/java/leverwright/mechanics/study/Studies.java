@@ -1,14 +1,22 @@
 package leverwright.mechanics.study;
 
+import java.util.List;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Population;
 import leverwright.mechanics.body.Sex;
 import leverwright.mechanics.exercise.Exercise;
 import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
+import leverwright.mechanics.measure.Duration;
 import leverwright.mechanics.measure.Force;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Mass;
+import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Power;
+import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Listing;
 
 /** The words with which a cell begins a study, as in {@code repetition(squat.by(ines)).through(TORSO_LEAN, …)}. */
@@ -67,5 +75,54 @@ public final class Studies {
     /** Returns the whole contact force of a joint as a reading. */
     public static Reading<Force> contactForce(Joint joint) {
         return Contact.force(joint);
+    }
+
+    /**
+     * Begins a resistance curve: {@code resistance(extend.by(ines), KNEE_FLEXION, deg(10), deg(90)).extension(KNEE)}.
+     *
+     * @param knob that is turned
+     * @param from smaller setting
+     * @param to larger setting
+     */
+    public static <Q extends Measure<Q>> ResistanceCurve.Through resistance(
+            Performance performance, Knob<Q> knob, Q from, Q to) {
+        return new ResistanceCurve.Through(performance, knob, from, to);
+    }
+
+    /** Begins a measured strength curve: say what it is, then add its points. */
+    public static StrengthCurve strength(Joint joint) {
+        return StrengthCurve.of(joint);
+    }
+
+    /** Asks whether the plane is enough: tell how far legs or arms are turned out, then {@code check()} or {@code posture()}. */
+    public static OutOfPlane turnedOut(Performance performance) {
+        return OutOfPlane.of(performance);
+    }
+
+    /** Begins the ledger of a training session; 90 s between sets unless told. */
+    public static TrainingSession session(String name) {
+        return new TrainingSession(name, List.of(), Duration.of(90));
+    }
+
+    /**
+     * Returns what a parallel squat costs in energy while light sets last, by the regression of Robergs 2007.
+     *
+     * @param load 20 to 80 kg
+     * @param distance way of the bar, 0.3 to 0.8 m
+     * @throws IllegalArgumentException outside those limits
+     */
+    public static Answer<Power> energyCostOfSquat(Mass load, Length distance) {
+        return EnergyCost.squat(load, distance);
+    }
+
+    /**
+     * Returns what a bench press costs in energy while light sets last, by the regression of Robergs 2007.
+     *
+     * @param load 20 to 60 kg
+     * @param distance way of the bar, 0.2 to 0.6 m
+     * @throws IllegalArgumentException outside those limits
+     */
+    public static Answer<Power> energyCostOfBenchPress(Mass load, Length distance) {
+        return EnergyCost.benchPress(load, distance);
     }
 }
