@@ -42,10 +42,7 @@ final class BenchmarkRun {
         }
         if (!"FirstResult".equals(arguments[0])) {
             Collection<RunResult> results = new Runner(options).run();
-            if (results.stream()
-                    .anyMatch(result -> result.getParams().getBenchmark().contains("StaticSolve"))) {
-                held.add(Peers.staticSolve(results));
-            }
+            held.addAll(Peers.solves(results));
         }
         if (!held.isEmpty()) {
             Files.write(folder.resolve(name + ".ratios.txt"), held);

@@ -17,7 +17,7 @@ import java.util.jar.JarOutputStream;
 import org.openjdk.jmh.results.RunResult;
 
 /**
- * What some benchmarks are held against, in the same minutes: the static solve against a C++ program, the first result of {@code
+ * What some benchmarks are held against, in the same minutes: the static solve and the sharing of muscles against C++ programs, the first result of {@code
  * leverwright run} against the least that one cell needs. Each gives one line with both figures and their ratio, or says what is
  * missing.
  */
@@ -28,31 +28,54 @@ final class Peers {
 
     private Peers() {}
 
-    /** Returns the line of the static solve; the peer needs g++ and Eigen. */
-    static String staticSolve(Iterable<RunResult> results) throws IOException, InterruptedException {
-        double ours = 0;
-        for (RunResult result : results) {
-            if (result.getParams().getBenchmark().endsWith("StaticSolveBenchmark.solveOneAtATime")) {
-                ours = result.getPrimaryResult().getScore();
-            }
+    /** Returns the lines of static solve and sharing, as far as they ran; the peers need g++ and Eigen. */
+    static List<String> solves(Iterable<RunResult> results) throws IOException, InterruptedException {
+        double statics = score(results, "StaticSolveBenchmark.solveOneAtATime");
+        double sharing = score(results, "SharingBenchmark.solveOneAtATime");
+        if (statics == 0 && sharing == 0) {
+            return List.of();
         }
         Process script = new ProcessBuilder("bash", "src/test/peers/bench.sh")
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
-        double peer = 0;
-        for (String line : lines(script.getInputStream())) {
-            if (line.startsWith("RATE eigen_aos ")) {
-                peer = Math.max(peer, Double.parseDouble(line.split(" ")[2]));
+        List<String> lines = lines(script.getInputStream());
+        script.waitFor();
+        List<String> held = new ArrayList<>();
+        held(held, "static solve", statics, "eigen_aos", lines);
+        held(held, "sharing", sharing, "cpp_dual_newton_1", lines);
+        return held;
+    }
+
+    private static double score(Iterable<RunResult> results, String name) {
+        double score = 0;
+        for (RunResult result : results) {
+            if (result.getParams().getBenchmark().endsWith(name)) {
+                score = result.getPrimaryResult().getScore();
             }
         }
-        return script.waitFor() != 0 || peer == 0
-                ? "static solve: " + ours + "/s; no peer here (Debian: apt-get install g++ libeigen3-dev)"
-                : String.format(
-                        Locale.ROOT,
-                        "static solve: %.4g/s, peer eigen_aos %.4g/s, ratio %.2f",
-                        ours,
-                        peer,
-                        ours / peer);
+        return score;
+    }
+
+    private static void held(List<String> held, String what, double ours, String peer, List<String> lines) {
+        double theirs = 0;
+        for (String line : lines) {
+            if (line.startsWith("RATE " + peer + " ")) {
+                theirs = Math.max(theirs, Double.parseDouble(line.split(" ")[2]));
+            }
+        }
+        if (ours != 0) {
+            held.add(
+                    theirs == 0
+                            ? what + ": " + ours + "/s; no peer here (Debian: apt-get install g++ libeigen3-dev)"
+                            : String.format(
+                                    Locale.ROOT,
+                                    "%s: %.4g/s, peer %s %.4g/s, ratio %.2f",
+                                    what,
+                                    ours,
+                                    peer,
+                                    theirs,
+                                    ours / theirs));
+        }
     }
 
     /** Returns the line of the first result; needs the packaged program. */

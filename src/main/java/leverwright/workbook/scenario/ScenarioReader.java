@@ -37,7 +37,8 @@ final class ScenarioReader {
 
     private ScenarioReader() {}
 
-    static LinkageScenario read(JsonCursor root) {
+    /** Returns what the key "kind" says, after checking format and version. */
+    static String kind(JsonCursor root) {
         JsonCursor format = root.member("format");
         if (!format.text().equals(ScenarioSolver.SCENARIO_FORMAT)) {
             throw format.problem("is " + quoted(format) + "; allowed: \"" + ScenarioSolver.SCENARIO_FORMAT + "\"");
@@ -48,12 +49,13 @@ final class ScenarioReader {
                     + ScenarioSolver.VERSION + ", the version that this program reads");
         }
         JsonCursor kind = root.member("kind");
-        if (kind.text().equals("sharing")) {
-            throw kind.problem("kind \"sharing\" is read by a later version; this version solves kind \"linkage\"");
+        if (!kind.text().equals("linkage") && !kind.text().equals("sharing")) {
+            throw kind.problem("is " + quoted(kind) + "; allowed: \"linkage\", \"sharing\"");
         }
-        if (!kind.text().equals("linkage")) {
-            throw kind.problem("is " + quoted(kind) + "; allowed: \"linkage\"");
-        }
+        return kind.text();
+    }
+
+    static LinkageScenario read(JsonCursor root) {
         root.allowOnly(TOP);
         root.optional("title").ifPresent(JsonCursor::text);
         return linkage(root);

@@ -84,6 +84,9 @@ public final class ScenarioSolver {
     }
 
     private static JsonValue solved(JsonCursor root) {
+        if (ScenarioReader.kind(root).equals("sharing")) {
+            return SharingScenario.solved(root);
+        }
         LinkageScenario scenario = ScenarioReader.read(root);
         for (int l = 0; l < scenario.loads().size(); l++) {
             if (scenario.loads().get(l) instanceof CableLoad cable) {

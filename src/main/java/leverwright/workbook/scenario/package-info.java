@@ -3,8 +3,9 @@
  * checking the mechanics from outside.
  *
  * <p>{@link leverwright.workbook.scenario.ScenarioSolver} reads a scenario strictly (unknown keys are errors, so that a
- * misspelt one is not ignored), solves it with {@link leverwright.mechanics.equilibrium.LinkageSolver} and writes the
- * solution. SI units; x forward, y up, counter-clockwise positive; masses, loads and moments are for both sides together.
+ * misspelt one is not ignored), solves kind "linkage" with
+ * {@link leverwright.mechanics.equilibrium.LinkageSolver}, kind "sharing" with {@link leverwright.mechanics.muscle.Sharing}, and
+ * writes the solution. SI units; x forward, y up, counter-clockwise positive; masses, loads and moments are for both sides together.
  */
 @NullMarked
 package leverwright.workbook.scenario;

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import leverwright.workbook.json.JsonCursor;
@@ -106,6 +107,56 @@ class ScenarioSolverTest {
     }
 
     @ParameterizedTest
+    @ValueSource(
+            strings = {"053-share-one-joint", "057-share-saturated", "059-share-infeasible", "063-share-coupled-9x3"})
+    void agreesWithTheSampleOfSharing(String name) throws IOException {
+        String scenario = text(name + ".scenario.json");
+        ScenarioAnswer answer = ScenarioSolver.solve(name, scenario);
+        assertTrue(answer.solved(), answer.problem());
+        JsonCursor found = parsed(answer.line());
+        JsonCursor wanted = parsed(text(name + ".expected.json"));
+        assertEquals(
+                List.copyOf(wanted.members().keySet()),
+                List.copyOf(found.members().keySet()));
+        assertEquals(wanted.member("feasible").value(), found.member("feasible").value());
+        double scale = wanted.member("greatestScale").number();
+        assertEquals(scale, found.member("greatestScale").number(), 1e-9 * scale);
+        assertEquals(wanted.member("forces").isNothing(), found.member("forces").isNothing());
+        if (!wanted.member("forces").isNothing()) {
+            double limit = Arrays.stream(parsed(scenario).member("limits").numbers())
+                    .max()
+                    .orElseThrow();
+            compareNumbers(wanted.member("forces"), found.member("forces"), 1e-7 * limit);
+            double cost = wanted.member("cost").number();
+            assertEquals(cost, found.member("cost").number(), 1e-8 * cost);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            "areas":[0.003| "areas":[0| areas[0]| greater than 0
+            "areas":[0.003| "areas":[-0.003| areas[0]| greater than 0
+            "limits":[800| "limits":[-1| limits[0]| 0 to 1000000000 N
+            "exponent":3| "exponent":1| exponent| greater than 1
+            "exponent":3| "exponent":0.5| exponent| greater than 1
+            "moments":[30]| "moments":[30,20]| moments| allowed: 1
+            "momentArms":[[0.04,0.03]]| "momentArms":[[0.04],[0.03]]| moments| allowed: 2
+            "momentArms":[[0.04,0.03]]| "momentArms":[]| momentArms| rows
+            "areas":[0.003| "area":[0.003| area| not known here
+            """)
+    void refusesASharingWithPlaceAndRange(String good, String bad, String path, String allowed) {
+        String sharing = """
+                {"format":"leverwright-scenario","version":1,"kind":"sharing","momentArms":[[0.04,0.03]],"moments":[30],
+                "areas":[0.003,0.002],"limits":[800,700],"exponent":3}""";
+        String text = sharing.replace(good, bad);
+        assertFalse(text.equals(sharing), "the fault was not planted");
+        ScenarioAnswer answer = ScenarioSolver.solve("small.json", text);
+        assertFalse(answer.solved(), answer.line());
+        assertTrue(answer.problem().contains(path + ": "), answer.problem());
+        assertTrue(answer.problem().contains(allowed), answer.problem());
+    }
+
+    @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             "mass":4| "mass":-4| segments[0].mass| 0 to 10000 kg
             "mass":4| "mass":"4"| segments[0].mass| expected a number, but found text
@@ -122,7 +173,6 @@ class ScenarioSolverTest {
             "next":[0.5,0]| "next":[0.5,{"a":1}]| segments[0].next[1]| expected a number
             "gravity":9.8| "gravity":-9.8| gravity| 0 to 1000 m/s^2
             "version":1| "version":2| version| allowed: 1
-            "kind":"linkage"| "kind":"sharing"| kind| kind "sharing" is read by a later version; this version solves kind "linkage"
             "kind":"linkage"| "kind":"other"| kind| "linkage"
             "segment":"arm","at"| "segment":"leg","at"| loads[0].segment| "arm", "hand"
             "kind":"mass"| "kind":"weight"| loads[0].kind| "mass", "force", "cable", "band", "pad"

@@ -1,0 +1,286 @@
+package leverwright.mechanics.muscle;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import leverwright.mechanics.numeric.Powers;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Shares moments among muscles. Joints that no muscle joins are solved apart; three joints or fewer by the cubic rule take the
+ * quick way of {@link CubicSharing}, everything else an interior path or a linear program. Every solution carries its check:
+ * what the moments miss, and how far the conditions of optimality are from being met.
+ */
+public final class Sharing {
+    private static final double FULL = 1 - 1e-12;
+
+    private Sharing() {}
+
+    /** Returns how the muscles share the moments by a rule. */
+    public static SharingSolution solve(SharingProblem problem, SharingRule rule) {
+        int joints = problem.joints().size();
+        int muscles = problem.muscles().size();
+        double[] forces = new double[muscles];
+        double[] lacks = new double[joints];
+        double scale = Double.POSITIVE_INFINITY;
+        double optimality = 0;
+        for (Part part : parts(problem)) {
+            SharingProblem own = part.problem;
+            if (isAtRest(own)) {
+                continue;
+            }
+            double most = SharingPrograms.greatestScale(own);
+            scale = Math.min(scale, most);
+            if (most < FULL) {
+                double[] missing = SharingPrograms.lacks(own);
+                for (int j = 0; j < part.joints.length; j++) {
+                    lacks[part.joints[j]] = missing[j];
+                }
+            } else {
+                Found found = share(own, rule);
+                optimality = Math.max(optimality, found.optimality);
+                for (int i = 0; i < part.muscles.length; i++) {
+                    forces[part.muscles[i]] += found.forces[i];
+                }
+            }
+        }
+        return solution(problem, rule, forces, lacks, scale, optimality);
+    }
+
+    private static boolean isAtRest(SharingProblem problem) {
+        for (int j = 0; j < problem.joints().size(); j++) {
+            if (problem.moment(j) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static SharingSolution solution(
+            SharingProblem problem,
+            SharingRule rule,
+            double[] forces,
+            double[] lacks,
+            double scale,
+            double optimality) {
+        boolean feasible = scale >= FULL;
+        OptionalDouble greatest = scale == Double.POSITIVE_INFINITY ? OptionalDouble.empty() : OptionalDouble.of(scale);
+        double residual = 0;
+        for (int j = 0; feasible && j < lacks.length; j++) {
+            double sum = -problem.moment(j);
+            for (int i = 0; i < forces.length; i++) {
+                sum += problem.arm(j, i) * forces[i];
+            }
+            residual = Math.max(residual, Math.abs(sum));
+        }
+        return new SharingSolution(
+                problem,
+                rule,
+                feasible,
+                feasible ? Arrays.stream(forces).boxed().toList() : List.of(),
+                feasible ? cost(problem, rule, forces) : 0,
+                greatest,
+                Arrays.stream(lacks).boxed().toList(),
+                residual,
+                optimality);
+    }
+
+    private static double cost(SharingProblem problem, SharingRule rule, double[] forces) {
+        double cost = 0;
+        for (int i = 0; i < forces.length; i++) {
+            double stress = forces[i] / problem.divisor(i);
+            if (rule instanceof SharingRule.Power power) {
+                cost += power.exponent() == 3 ? stress * stress * stress : Powers.power(stress, power.exponent());
+            } else if (rule instanceof SharingRule.EqualShare) {
+                cost = Math.max(cost, stress);
+            } else {
+                cost += stress;
+            }
+        }
+        return cost;
+    }
+
+    /** Forces of a part and how far they are from the best. */
+    private record Found(double[] forces, double optimality) {}
+
+    private static Found share(SharingProblem problem, SharingRule rule) {
+        if (rule instanceof SharingRule.Power power) {
+            boolean[] idle = idle(problem);
+            if (power.exponent() == 3 && problem.joints().size() <= CubicSharing.MOST_JOINTS) {
+                Found quick = quick(problem);
+                if (quick != null) {
+                    return quick;
+                }
+            }
+            return sure(problem, power.exponent(), idle);
+        }
+        SharingPrograms.Scaled scaled = SharingPrograms.Scaled.of(problem);
+        double[] stress =
+                rule instanceof SharingRule.EqualShare ? SharingPrograms.equal(scaled) : SharingPrograms.single(scaled);
+        return new Found(forces(problem, stress, scaled.unit), 0);
+    }
+
+    private static double[] forces(SharingProblem problem, double[] stress, double unit) {
+        double[] forces = new double[stress.length];
+        for (int i = 0; i < forces.length; i++) {
+            forces[i] = Math.max(0, Math.min(problem.limit(i), stress[i] * unit * problem.divisor(i)));
+        }
+        return forces;
+    }
+
+    private static @Nullable Found quick(SharingProblem problem) {
+        int muscles = problem.muscles().size();
+        int joints = problem.joints().size();
+        CubicSharing solver = new CubicSharing(muscles);
+        for (int i = 0; i < muscles; i++) {
+            solver.muscle(
+                    i,
+                    problem.divisor(i),
+                    problem.limit(i),
+                    problem.arm(0, i),
+                    joints > 1 ? problem.arm(1, i) : 0,
+                    joints > 2 ? problem.arm(2, i) : 0);
+        }
+        solver.moments(problem.moment(0), joints > 1 ? problem.moment(1) : 0, joints > 2 ? problem.moment(2) : 0);
+        if (!solver.solve()) {
+            return null;
+        }
+        double[] forces = new double[muscles];
+        double[] prices = new double[joints];
+        for (int i = 0; i < muscles; i++) {
+            forces[i] = solver.force(i);
+        }
+        for (int j = 0; j < joints; j++) {
+            prices[j] = solver.multiplier(j);
+        }
+        return new Found(forces, optimality(problem, forces, prices, 3));
+    }
+
+    /**
+     * How far the conditions of optimality are from being met: (F/D)^(p−1) = Σ r·D·λ for a muscle between its bounds, not more
+     * for one at its limit, not less for one at rest; over the greatest of these numbers.
+     */
+    static double optimality(SharingProblem problem, double[] forces, double[] prices, double exponent) {
+        double worst = 0;
+        double size = 1e-300;
+        for (int i = 0; i < forces.length; i++) {
+            double drive = 0;
+            for (int j = 0; j < prices.length; j++) {
+                drive += problem.arm(j, i) * problem.divisor(i) * prices[j];
+            }
+            double slope = Powers.power(forces[i] / problem.divisor(i), exponent - 1);
+            size = Math.max(size, slope);
+            double miss = slope - drive;
+            boolean full = forces[i] >= problem.limit(i) * (1 - 1e-9);
+            boolean idle = forces[i] <= 1e-9 * problem.limit(i);
+            worst = Math.max(
+                    worst, full && idle ? 0 : full ? Math.max(0, miss) : idle ? Math.max(0, -miss) : Math.abs(miss));
+        }
+        return worst / size;
+    }
+
+    /** Muscles that must rest because nothing works against them about a joint without moment. */
+    private static boolean[] idle(SharingProblem problem) {
+        int muscles = problem.muscles().size();
+        boolean[] idle = new boolean[muscles];
+        for (int i = 0; i < muscles; i++) {
+            idle[i] = problem.limit(i) == 0;
+        }
+        for (boolean again = true; again; ) {
+            again = false;
+            for (int j = 0; j < problem.joints().size(); j++) {
+                boolean up = false;
+                boolean down = false;
+                for (int i = 0; i < muscles; i++) {
+                    up |= !idle[i] && problem.arm(j, i) > 0;
+                    down |= !idle[i] && problem.arm(j, i) < 0;
+                }
+                for (int i = 0; problem.moment(j) == 0 && up != down && i < muscles; i++) {
+                    again |= !idle[i] && problem.arm(j, i) != 0;
+                    idle[i] |= problem.arm(j, i) != 0;
+                }
+            }
+        }
+        return idle;
+    }
+
+    private static Found sure(SharingProblem problem, double exponent, boolean[] idle) {
+        int muscles = problem.muscles().size();
+        int[] some = IntStream.range(0, muscles).filter(i -> !idle[i]).toArray();
+        int[] all = IntStream.range(0, problem.joints().size()).toArray();
+        SharingProblem own = problem.part(all, some);
+        SharingPrograms.Scaled rough = SharingPrograms.Scaled.of(own);
+        double unit = rough.unit * Math.max(1e-12, SharingPrograms.leastGreatest(rough));
+        SharingPrograms.Scaled scaled = new SharingPrograms.Scaled(own, unit);
+        PowerSharing search = new PowerSharing(scaled.b, scaled.m, scaled.u, exponent, SharingPrograms.equal(scaled));
+        if (!search.solve()) {
+            throw new IllegalArgumentException("the search for how " + String.join(", ", problem.muscles())
+                    + " share the moments did not settle by the exponent " + exponent
+                    + "; take a smaller exponent or equalShare()");
+        }
+        double[] part = forces(own, search.x, unit);
+        double[] forces = new double[muscles];
+        for (int k = 0; k < some.length; k++) {
+            forces[some[k]] = part[k];
+        }
+        double[] prices = new double[all.length];
+        double size = Powers.power(unit * search.norm(), exponent - 1);
+        for (int j = 0; j < all.length; j++) {
+            prices[j] = search.y[j] * size / SharingPrograms.Scaled.row(own, j);
+        }
+        return new Found(forces, optimality(own, part, prices, exponent));
+    }
+
+    /** Joints that muscles join, and those muscles. */
+    private record Part(SharingProblem problem, int[] joints, int[] muscles) {}
+
+    private static List<Part> parts(SharingProblem problem) {
+        int joints = problem.joints().size();
+        int muscles = problem.muscles().size();
+        int[] group = IntStream.range(0, joints).toArray();
+        for (int i = 0; i < muscles; i++) {
+            int first = -1;
+            for (int j = 0; j < joints; j++) {
+                if (problem.arm(j, i) != 0) {
+                    if (first < 0) {
+                        first = j;
+                    } else {
+                        join(group, group[first], group[j]);
+                    }
+                }
+            }
+        }
+        List<Part> parts = new ArrayList<>();
+        for (int g = 0; g < joints; g++) {
+            int wanted = g;
+            int[] some =
+                    IntStream.range(0, joints).filter(j -> group[j] == wanted).toArray();
+            int[] theirs = IntStream.range(0, muscles)
+                    .filter(i -> Arrays.stream(some).anyMatch(j -> problem.arm(j, i) != 0))
+                    .toArray();
+            if (some.length > 0) {
+                parts.add(part(problem, some, theirs));
+            }
+        }
+        return parts;
+    }
+
+    private static Part part(SharingProblem problem, int[] joints, int[] muscles) {
+        if (muscles.length > 0) {
+            return new Part(problem.part(joints, muscles), joints, muscles);
+        }
+        // A joint without muscles: a muscle without an arm stands for none.
+        int[] any = {0};
+        return new Part(problem.part(joints, any), joints, any);
+    }
+
+    private static void join(int[] group, int kept, int lost) {
+        for (int j = 0; j < group.length; j++) {
+            if (group[j] == lost) {
+                group[j] = kept;
+            }
+        }
+    }
+}
