@@ -3,7 +3,7 @@ package leverwright.mechanics.muscle;
 /** By which rule muscles share the moments that they must make together. */
 public sealed interface SharingRule {
     /** Greatest exponent: beyond it the result is close to that of {@link EqualShare}. */
-    double GREATEST_EXPONENT = 30;
+    double GREATEST_EXPONENT = 20;
 
     /**
      * The least sum of (force/divisor) to a power.

@@ -129,7 +129,7 @@ class SharingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {1.3, 2, 3, 5, 30})
+    @ValueSource(doubles = {1.3, 2, 3, 5, 20})
     void theConditionsOfOptimalityHoldOnRandomProblems(double exponent) {
         for (long seed = 1; seed <= 150; seed++) {
             RandomStream random = new RandomStream(seed);
@@ -236,14 +236,14 @@ class SharingTest {
             RandomStream random = new RandomStream(3000 + seed);
             SharingProblem problem = random(random, 1 + random.nextIndex(3), 5 + random.nextIndex(6), 0.5);
             SharingSolution equal = Sharing.solve(problem, SharingRule.equalShare());
-            SharingSolution large = Sharing.solve(problem, SharingRule.power(30));
+            SharingSolution large = Sharing.solve(problem, SharingRule.power(20));
             String label = "seed " + (3000 + seed);
             assertEquals(levelBySimplex(problem) * 1e5, equal.cost(), 1e-6 * equal.cost(), label);
             double highest = 0;
             for (int i = 0; i < problem.muscles().size(); i++) {
                 highest = Math.max(highest, large.force(i) / problem.divisor(i));
             }
-            assertEquals(equal.cost(), highest, 0.08 * equal.cost(), label);
+            assertEquals(equal.cost(), highest, 0.13 * equal.cost(), label);
         }
     }
 
