@@ -12,7 +12,8 @@ import leverwright.mechanics.numeric.Powers;
 final class PowerSharing {
     private static final double DONE = 1e-15;
     private static final double MET = 1e-13;
-    private static final int MOST_STEPS = 500;
+    private static final int MOST_STEPS = 300;
+    private static final int STUCK = 100;
     private static final double BACK = 0.995;
     /** Most that (p − 1)·Δx/x grows in a step: a steeper power would jump past its answer. */
     private static final double STEEP = 4;
@@ -71,11 +72,18 @@ final class PowerSharing {
             if (gap < DONE && residual() < MET && downhill < MET) {
                 return true;
             }
+            if (step > STUCK && isNear(gap)) {
+                return true;
+            }
             if (!step(gap * (step < 2 ? 0.5 : 0.1))) {
-                return gap < 1e-12 && residual() < 1e-11 && downhill < 1e-9;
+                return isNear(gap);
             }
         }
         return false;
+    }
+
+    private boolean isNear(double gap) {
+        return gap < 1e-12 && residual() < 1e-11 && downhill < 1e-9;
     }
 
     private double residual() {

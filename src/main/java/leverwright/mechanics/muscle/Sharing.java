@@ -206,6 +206,26 @@ public final class Sharing {
         return idle;
     }
 
+    /** Searches from the equal share, from the middle, or from the answer of a lower power. */
+    private static @Nullable PowerSharing searched(SharingPrograms.Scaled scaled, double exponent) {
+        double[] middle = new double[scaled.u.length];
+        Arrays.fill(middle, 0.5);
+        List<double[]> starts = new ArrayList<>(List.of(SharingPrograms.equal(scaled), middle));
+        if (exponent > 4) {
+            PowerSharing lower = searched(scaled, exponent / 2);
+            if (lower != null) {
+                starts.add(0, lower.x);
+            }
+        }
+        for (double[] start : starts) {
+            PowerSharing search = new PowerSharing(scaled.b, scaled.m, scaled.u, exponent, start);
+            if (search.solve()) {
+                return search;
+            }
+        }
+        return null;
+    }
+
     private static Found sure(SharingProblem problem, double exponent, boolean[] idle) {
         int muscles = problem.muscles().size();
         int[] some = IntStream.range(0, muscles).filter(i -> !idle[i]).toArray();
@@ -214,8 +234,8 @@ public final class Sharing {
         SharingPrograms.Scaled rough = SharingPrograms.Scaled.of(own);
         double unit = rough.unit * Math.max(1e-12, SharingPrograms.leastGreatest(rough));
         SharingPrograms.Scaled scaled = new SharingPrograms.Scaled(own, unit);
-        PowerSharing search = new PowerSharing(scaled.b, scaled.m, scaled.u, exponent, SharingPrograms.equal(scaled));
-        if (!search.solve()) {
+        PowerSharing search = searched(scaled, exponent);
+        if (search == null) {
             throw new IllegalArgumentException("the search for how " + String.join(", ", problem.muscles())
                     + " share the moments did not settle by the exponent " + exponent
                     + "; take a smaller exponent or equalShare()");
