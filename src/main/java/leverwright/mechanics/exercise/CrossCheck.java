@@ -36,6 +36,8 @@ final class CrossCheck {
     private final Skeleton body;
     private final List<Double> directions = new ArrayList<>();
     private final Linkage linkage;
+    /** Whether loads stand as what they are in motion. */
+    private boolean moves;
 
     private CrossCheck(Layout layout) {
         this.layout = layout;
@@ -80,6 +82,7 @@ final class CrossCheck {
     /** The posture as a general linkage, for motion and joint forces. */
     static Mechanism mechanism(Layout layout) {
         CrossCheck check = new CrossCheck(layout);
+        check.moves = true;
         Map<Joint, Mechanism.JointLink> joints = new EnumMap<>(Joint.class);
         for (Joint joint : JOINTS) {
             if (check.isFree(joint)) {
@@ -270,8 +273,13 @@ final class CrossCheck {
 
     private List<leverwright.mechanics.load.Load> loads() {
         List<leverwright.mechanics.load.Load> loads = new ArrayList<>();
-        for (Load load : layout.loads()) {
+        for (int k = 0; k < layout.loads().size(); k++) {
+            Load load = layout.loads().get(k);
             if (layout.support() == Layout.Support.HANDS_AND_FEET && !load.isWeight()) {
+                continue;
+            }
+            if (moves && layout.inMotion(k).isPresent()) {
+                loads.add(layout.inMotion(k).orElseThrow());
                 continue;
             }
             String on = linkOf(load);

@@ -60,7 +60,7 @@ record Given(String name, Member on, leverwright.mechanics.load.Load load) imple
             layout.add(Load.weight(name, member, mass.mass(), "given", x, y, placeX, placeY, gravity));
             return;
         }
-        layout.add(Load.force(
+        Load still = Load.force(
                 name,
                 member,
                 x,
@@ -70,7 +70,14 @@ record Given(String name, Member on, leverwright.mechanics.load.Load load) imple
                 placeX,
                 placeY,
                 hand -> input(hand, "Px_" + symbol, forceX),
-                hand -> input(hand, "Py_" + symbol, forceY)));
+                hand -> input(hand, "Py_" + symbol, forceY));
+        // links of trunk and other leg start elsewhere; in a plane without gravity a stack would lose its weight
+        boolean sameLink = member != Member.TRUNK && !(member.isOther() && member.isLeg());
+        if (sameLink && layout.gravityShare() == 1) {
+            layout.add(still, load);
+        } else {
+            layout.add(still);
+        }
     }
 
     private Expression input(Hand hand, String symbol, double force) {

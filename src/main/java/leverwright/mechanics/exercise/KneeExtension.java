@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.load.LeverLoad;
+import leverwright.mechanics.load.MachineLever;
+import leverwright.mechanics.load.PadLoad;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.measure.Measures;
+import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.working.Expression;
 
 /**
@@ -104,8 +108,24 @@ public final class KneeExtension extends Exercise<KneeExtension> {
         layout.origin(Segment.THIGH, "thigh above level less 90°");
         layout.origin(Segment.SHANK, "lean of the thigh plus knee flexion");
         layout.origin(Segment.FOOT, "square to the shank");
-        layout.add(pad(layout));
+        if (s.given(Knobs.PAD_FORCE)) {
+            layout.add(pad(layout));
+        } else {
+            layout.add(pad(layout), inMotion(layout));
+        }
         return layout;
+    }
+
+    /** In motion the stack pulls with its own acceleration. */
+    private LeverLoad inMotion(Layout layout) {
+        Settings s = settings();
+        MachineLever lever = MachineLever.stack(Mass.of(s.si(Knobs.STACK)), Length.of(s.si(Knobs.WHEEL_ARM)))
+                .startsAt(deg(-90));
+        return new LeverLoad(
+                "shank",
+                new LeverLoad.Pad(s.si(Knobs.PAD), PadLoad.Side.LEFT, true),
+                new Vector(layout.jointX(Joint.KNEE), layout.jointY(Joint.KNEE)),
+                lever);
     }
 
     private Load pad(Layout layout) {

@@ -1,7 +1,10 @@
 package leverwright.mechanics.exercise;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
@@ -45,6 +48,9 @@ final class Layout {
     private final double[] startX = new double[Member.COUNT];
     private final double[] startY = new double[Member.COUNT];
     private final List<Load> loads = new ArrayList<>();
+    /** What a load is in motion, by its place among the loads; without one its force stays as it is held still. */
+    private final Map<Integer, leverwright.mechanics.load.Load> laws = new LinkedHashMap<>();
+
     private final List<Function<Hand, List<Expression.Symbol>>> confirmations = new ArrayList<>();
     private final List<Sketch.Shape> scenery = new ArrayList<>();
     private final @Nullable String[] origins = new String[Member.COUNT];
@@ -405,6 +411,17 @@ final class Layout {
         startY[k + 1] = startY[k] - (length * cosines[k]);
     }
 
+    /** Adds a load and what it is in motion: the same link by its name, measured from where that link starts. */
+    void add(Load load, leverwright.mechanics.load.Load inMotion) {
+        laws.put(loads.size(), inMotion);
+        loads.add(load);
+    }
+
+    /** Returns what the load with an index is in motion, if more is known than its force held still. */
+    Optional<leverwright.mechanics.load.Load> inMotion(int index) {
+        return Optional.ofNullable(laws.get(index));
+    }
+
     void add(Load load) {
         loads.add(load);
     }
@@ -412,6 +429,7 @@ final class Layout {
     /** Takes all loads away, so that a search can lay them out again. */
     void clearLoads() {
         loads.clear();
+        laws.clear();
     }
 
     /** Adds something to the figure that is no part of the body: a bench, a wall, a cable. */

@@ -30,8 +30,10 @@ public record LeverLoad(String on, Contact contact, Vector axis, MachineLever le
      *
      * @param fromAxis distance of the pad from the machine's axis, m
      * @param side to which side of the link's axis it pushes
+     * @param towardsStart whether it lies from the machine's axis towards the link's start, as on a shank that is measured from
+     *     the ankle, and not towards its end
      */
-    public record Pad(double fromAxis, PadLoad.Side side) implements Contact {
+    public record Pad(double fromAxis, PadLoad.Side side, boolean towardsStart) implements Contact {
         /**
          * Makes the pad.
          *
@@ -39,6 +41,11 @@ public record LeverLoad(String on, Contact contact, Vector axis, MachineLever le
          */
         public Pad {
             Require.positive(fromAxis, 5, "distance of a pad from its axis", "m");
+        }
+
+        /** Makes a pad that lies from the machine's axis towards the link's end. */
+        public Pad(double fromAxis, PadLoad.Side side) {
+            this(fromAxis, side, false);
         }
     }
 
@@ -120,11 +127,12 @@ public record LeverLoad(String on, Contact contact, Vector axis, MachineLever le
         double wy = point.y() - axis.y();
         double middle = wx * ux + wy * uy;
         double spare = middle * middle - (wx * wx + wy * wy) + pad.fromAxis() * pad.fromAxis();
-        double s = -middle + Math.sqrt(Math.max(0, spare));
+        int sense = pad.towardsStart() ? -1 : 1;
+        double s = -middle + sense * Math.sqrt(Math.max(0, spare));
         double cx = wx + s * ux;
         double cy = wy + s * uy;
         double along = cx * ux + cy * uy;
-        if (!(spare > 0) || !(s > 0) || !(along > 1e-9)) {
+        if (!(spare > 0) || !(s > 0) || !(sense * along > 1e-9)) {
             throw new IllegalArgumentException("the pad on link \"" + on + "\", " + pad.fromAxis()
                     + " m from the machine's axis, does not reach the limb; move the axis nearer to the joint or the pad"
                     + " further from the axis");

@@ -7,6 +7,8 @@ import static leverwright.mechanics.body.Lifter.lifter;
 import static leverwright.mechanics.body.Sex.FEMALE;
 import static leverwright.mechanics.exercise.Exercises.backSquat;
 import static leverwright.mechanics.exercise.Exercises.dumbbellCurl;
+import static leverwright.mechanics.exercise.Exercises.exercise;
+import static leverwright.mechanics.exercise.Exercises.kneeExtension;
 import static leverwright.mechanics.exercise.Exercises.pushUp;
 import static leverwright.mechanics.exercise.Exercises.romanianDeadlift;
 import static leverwright.mechanics.exercise.Knobs.ELBOW_FLEXION;
@@ -17,6 +19,7 @@ import static leverwright.mechanics.exercise.Knobs.TORSO_LEAN;
 import static leverwright.mechanics.measure.Measures.cm;
 import static leverwright.mechanics.measure.Measures.deg;
 import static leverwright.mechanics.measure.Measures.kg;
+import static leverwright.mechanics.measure.Measures.newtons;
 import static leverwright.mechanics.measure.Measures.seconds;
 import static leverwright.mechanics.study.Studies.repetition;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -26,7 +29,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
+import leverwright.mechanics.load.Band;
+import leverwright.mechanics.load.LineLoad;
+import leverwright.mechanics.load.Resistances;
 import leverwright.mechanics.motion.Energies;
+import leverwright.mechanics.numeric.Vector;
+import leverwright.mechanics.posture.Place;
 import leverwright.mechanics.working.Curves;
 import org.junit.jupiter.api.Test;
 
@@ -188,5 +196,63 @@ class RepetitionTest {
 
     private static String message(org.junit.jupiter.api.function.Executable what) {
         return String.valueOf(assertThrows(IllegalArgumentException.class, what).getMessage());
+    }
+
+    /** A stack's inertia about the knee: stack·wheel² besides the leg's own, minimum jerk's greatest acceleration. */
+    @Test
+    void aStackPullsWithItsOwnAcceleration() {
+        Repetition heavy = repetition(
+                        kneeExtension().stack(kg(60)).wheelArm(cm(15)).by(INES))
+                .through(KNEE_FLEXION, deg(90), deg(10))
+                .tempo(seconds(0.6), seconds(1.5));
+        Repetition light = repetition(
+                        kneeExtension().stack(kg(0)).wheelArm(cm(15)).by(INES))
+                .through(KNEE_FLEXION, deg(90), deg(10))
+                .tempo(seconds(0.6), seconds(1.5));
+        double alpha = 10 / Math.sqrt(3) * deg(80).si() / (0.6 * 0.6);
+        double expected = 60 * 0.15 * 0.15 * alpha / 2;
+        assertEquals(expected, inertia(heavy) - inertia(light), 0.01 * expected);
+        assertTrue(heavy.energies().residual() < 1e-6, heavy.energies().toString());
+        // a stack of 60 kg is lifted by 15 cm times the turn
+        double lifted = 60 * 9.80665 * 0.15 * deg(80).si();
+        double both =
+                heavy.liftingWork().value().si() - light.liftingWork().value().si();
+        assertEquals(lifted, both, 0.002 * lifted);
+    }
+
+    private static double inertia(Repetition repetition) {
+        Curves curves = repetition.moments(KNEE);
+        double greatest = 0;
+        for (int k = 0; k < curves.axis().values().size(); k++) {
+            Double moving = curves.curves().get(0).values().get(k);
+            Double held = curves.curves().get(1).values().get(k);
+            if (moving != null && held != null) {
+                greatest = Math.max(greatest, moving - held);
+            }
+        }
+        return greatest;
+    }
+
+    /** A cell's own exercise with a load that depends on the way: a curl against a band with a return branch. */
+    @Test
+    void aBandTakesMoreWorkThanItGivesBack() {
+        Band band = Resistances.band(cm(40))
+                .stretched(cm(40), newtons(60))
+                .stretched(cm(150), newtons(160))
+                .returned(cm(40), newtons(52))
+                .returned(cm(150), newtons(155));
+        var curl = exercise("Band curl")
+                .standing()
+                .bend(ELBOW, ELBOW_FLEXION)
+                .load(new LineLoad("hand", Place.along(0.08), new Vector(0.1, 0), band))
+                .path(ELBOW_FLEXION, deg(20), deg(120));
+        Repetition repetition = repetition(curl.by(INES))
+                .through(ELBOW_FLEXION, deg(20), deg(120))
+                .tempo(seconds(1), seconds(1));
+        Energies energies = repetition.energies();
+        assertTrue(energies.residual() < 1e-6, energies.toString());
+        assertTrue(energies.heat() > 0.5, energies.toString());
+        assertEquals(energies.heat(), energies.lifting() + energies.lowering(), 1e-6 * energies.lifting());
+        assertTrue(repetition.energyAccount().notes().toString().contains("changes from one measured branch"));
     }
 }
