@@ -28,6 +28,11 @@ final class FailureWords {
         if (thrown instanceof OutOfMemoryError) {
             return "the cell ran out of memory; keep fewer or smaller values";
         }
+        if (thrown instanceof AssertionError) {
+            return message.isEmpty()
+                    ? "what this line asserts is not so"
+                    : "what this line asserts is not so: " + message;
+        }
         if (thrown instanceof ArithmeticException && message.equals("/ by zero")) {
             return "a whole number is divided by zero";
         }

@@ -111,7 +111,7 @@ final class CellCompiler {
                 return failed(cell, problem.message(), problem.span());
             }
             types.putAll(inference.types);
-            hasValue &= !inference.valueIsVoid;
+            hasValue &= !(value != null && value.mayBeVoid() && inference.valueIsVoid);
         }
         cell.names().variables().stream()
                 .filter(variable -> variable.type() != null)
@@ -218,7 +218,7 @@ final class CellCompiler {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new Analysed(immutable, pass.problem(new NearWords(task, unit)));
+        return new Analysed(immutable, pass.diagnostics.isEmpty() ? null : pass.problem(new NearWords(task, unit)));
     }
 
     /** Lets JShell compile a cell that is known to be sound, and takes the classes of its load pass to the gate. */

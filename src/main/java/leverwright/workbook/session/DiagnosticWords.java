@@ -15,6 +15,7 @@ final class DiagnosticWords {
     private static final Pattern SYMBOL = Pattern.compile("symbol:\\s+(\\w+) (.+)");
     private static final Pattern NAMED = Pattern.compile(
             "(?:symbol:\\s+|no suitable |^)(class|interface|enum|record|method|constructor|variable) (?:found for )?(?:<.*?>)?(\\w+)");
+    private static final Pattern GIVEN_ANYWAY = Pattern.compile("(static|public|private|protected)\\b");
     private static final Pattern LOCATION = Pattern.compile("location:\\s+(.+)");
     private static final Pattern OPERANDS =
             Pattern.compile("binary operator '(.+)'\\s+first type:\\s+(\\S.*)\\s+second type:\\s+(\\S.*)");
@@ -45,6 +46,13 @@ final class DiagnosticWords {
 
     private static ParsedCell.Problem problem(
             Diagnostic<? extends JavaFileObject> diagnostic, GeneratedSource source, @Nullable NearWords names) {
+        Matcher modifier = GIVEN_ANYWAY.matcher(source.text());
+        if (diagnostic.getCode().equals("compiler.err.illegal.start.of.expr")
+                && modifier.find((int) Math.max(0, diagnostic.getPosition()))
+                && modifier.start() == diagnostic.getPosition()) {
+            String words = "a name of a cell needs no static, public or private; leave such words out";
+            return new ParsedCell.Problem(words, nameSpan(diagnostic, source, modifier.group(1)));
+        }
         Matcher named = NAMED.matcher(diagnostic.getMessage(Locale.ENGLISH));
         boolean unknown = diagnostic.getCode().startsWith("compiler.err.cant.resolve");
         boolean misused = diagnostic.getCode().startsWith("compiler.err.cant.apply.symbol");

@@ -207,6 +207,10 @@ final class Engine implements AutoCloseable {
         if (stopAsked) {
             return "stopped; the cell did not react within a second, so its worker was ended and started again";
         }
+        if (exitCode == WorkerFlags.EXIT_OUT_OF_MEMORY && options.trusted()) {
+            return "the cell ran out of memory, or ended its worker by itself, which was started again; keep fewer or"
+                    + " smaller values, and let the cell come to its end";
+        }
         if (exitCode == WorkerFlags.EXIT_OUT_OF_MEMORY) {
             return "the cell ran out of memory and its worker was started again; keep fewer or smaller values";
         }

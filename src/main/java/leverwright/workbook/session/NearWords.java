@@ -63,7 +63,10 @@ final class NearWords {
             }
         }
         return distances.entrySet().stream()
-                .sorted(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .sorted(Map.Entry.<String, Integer>comparingByValue()
+                        .thenComparing(each -> distance(name, each.getKey()))
+                        .thenComparing(each -> !letters(name).equals(letters(each.getKey())))
+                        .thenComparing(Map.Entry.comparingByKey()))
                 .limit(MOST)
                 .map(Map.Entry::getKey)
                 .toList();
@@ -131,6 +134,10 @@ final class NearWords {
             }
         }
         return all;
+    }
+
+    private static List<Integer> letters(String name) {
+        return name.chars().sorted().boxed().toList();
     }
 
     /** How many letters must be put in, left out, changed or swapped with their neighbour. */

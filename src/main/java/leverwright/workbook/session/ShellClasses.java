@@ -74,7 +74,8 @@ final class ShellClasses {
     }
 
     private String renamed(String name, Map<String, String> wraps) {
-        if (name.equals(inside)) {
+        // JShell's own class is asked whether assertions are on
+        if (name.equals(inside) || name.equals(wrapper)) {
             return cell;
         }
         if (isHelper(name)) {

@@ -13,7 +13,8 @@ final class WorkerFlags {
      * a dial's turn is not held up; the serial collector, since a worker must start quickly, but both compilers, since a dial
      * is turned hundreds of times; one language, time zone and encoding, so that digits and text are the same everywhere;
      * identity numbers that are all alike, so that nothing depends on an address; no messages of Java's own between the frames
-     * on standard output; nothing written outside the worker's own folder.
+     * on standard output; assertions that a cell makes; nothing written
+     * outside the worker's own folder.
      */
     static final List<String> STANDARD = List.of(
             "-Xmx512m",
@@ -29,6 +30,7 @@ final class WorkerFlags {
             "-XX:+DisableAttachMechanism",
             "-XX:-CreateCoredumpOnCrash",
             "-Xshare:auto",
+            "-ea:REPL...",
             "-Xlog:disable",
             "-Duser.language=en",
             "-Duser.country=",

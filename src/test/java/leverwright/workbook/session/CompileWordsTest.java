@@ -81,6 +81,7 @@ class CompileWordsTest {
                 "claim(\"c\", kg(5), equalTo(kg(5)))|claim|equalTo(…) needs its tolerance, as in .within(percent(5))",
                 "claim(\"c\", kg(5), lessThan(cm(5)))|claim|no form of claim takes (String, Mass, ClaimTest<Length>)",
                 "kg(1) + kg(2)|kg(1) + kg(2)|+ does not work between Mass and Mass; measures have words for it",
+                "static int z = 3; z|static|a name of a cell needs no static, public or private",
                 "return 3;|3|a cell gives nothing back with return",
             })
     void wrongValuesAreToldWithTheWordThatTakesThem(String script, String word, String words) {

@@ -91,6 +91,26 @@ class SessionTest {
     }
 
     @Test
+    void aValueAfterACallWithoutOneIsShown() {
+        assertEquals("[]", text(run("var list = new ArrayList<>(List.of(1)); list.clear(); list"), "a"));
+        assertEquals("x", text(run("var list = new ArrayList<>(List.of(1)); list.clear(); \"x\""), "a"));
+        CellOutcome nothing =
+                run("var list = new ArrayList<>(List.of(1)); list.clear()").outcome("a");
+        assertEquals(CellState.FRESH, nothing.state(), nothing::message);
+        assertEquals(List.of(), nothing.results());
+    }
+
+    @Test
+    void assertionsHold() {
+        assertEquals("3", text(run("assert 2 > 1; 3"), "a"));
+        CellOutcome outcome =
+                run("var a = 1;\nassert a > 2 : \"a is \" + a;\n3").outcome("a");
+        assertEquals(CellState.FAILED, outcome.state());
+        assertEquals("what this line asserts is not so: a is 1", outcome.message());
+        assertEquals(2, span(outcome).line());
+    }
+
+    @Test
     void runTimeErrorTellsTheLine() {
         CellOutcome outcome = run("int zero = 0;\n\nint f(int x) {\n    return x / zero;\n}\nf(3)")
                 .outcome("a");
