@@ -78,17 +78,18 @@ final class StandingPerson {
     }
 
     /**
-     * Sets one scenario's ten inputs: leans from upright forward, hanging angles from straight down forward. The two arrays, one
-     * number per link, are room to work in.
+     * Sets one scenario's ten inputs: leans from upright forward, hanging angles from straight down forward.
      */
-    static void set(LinkageSolver solver, double[] in, double[] directions, double[] masses) {
-        for (int k = 0; k < 6; k++) {
-            directions[k + 1] = k < 3 ? UP - in[k] : in[k] - UP;
+    static void set(LinkageSolver solver, double[] in) {
+        for (int k = 0; k < 3; k++) {
+            solver.direction(k + 1, UP - in[k]);
+        }
+        for (int k = 3; k < 6; k++) {
+            solver.direction(k + 1, in[k] - UP);
         }
         for (int k = 0; k < 7; k++) {
-            masses[k] = FRACTIONS[k] * in[6];
+            solver.mass(k, FRACTIONS[k] * in[6]);
         }
-        solver.directions(directions).masses(masses);
         solver.loadMass(0, in[7]);
         solver.loadForce(1, in[8], in[9]);
     }

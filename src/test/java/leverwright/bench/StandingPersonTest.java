@@ -18,7 +18,7 @@ class StandingPersonTest {
             for (int k = 0; k < 10; k++) {
                 in[k] = rows[k][i];
             }
-            StandingPerson.set(solver, in, new double[7], new double[7]);
+            StandingPerson.set(solver, in);
             solver.solve();
             double[] expected = peer(in);
             double scale = solver.scale();

@@ -29,8 +29,6 @@ import org.openjdk.jmh.infra.Blackhole;
 public class StaticSolveBenchmark {
     private LinkageSolver solver;
     private double[][] scenarios;
-    private final double[] directions = new double[7];
-    private final double[] masses = new double[7];
 
     /** Builds the linkage at run time and draws the inputs. */
     @Setup
@@ -50,7 +48,7 @@ public class StaticSolveBenchmark {
     @OperationsPerInvocation(StandingPerson.COUNT)
     public void solveOneAtATime(Blackhole consumer) {
         for (double[] scenario : scenarios) {
-            StandingPerson.set(solver, scenario, directions, masses);
+            StandingPerson.set(solver, scenario);
             solver.solve();
             double sum = solver.centreOfPressure();
             for (int joint = 1; joint < 7; joint++) {

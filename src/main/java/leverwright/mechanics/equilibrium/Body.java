@@ -6,20 +6,16 @@ import leverwright.mechanics.posture.Linkage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One link as a free body: its geometry and inputs, and what a solve finds for it. Places are from the first link's start, m;
+ * One link as a free body: its geometry, its inputs, among them its rotation, and what a solve finds for it. Places are from the first link's start, m;
  * forces N, moments N·m.
  */
-final class Body {
+final class Body extends Rotation {
     /** The body that this one starts on; null for the first. */
     final @Nullable Body parent;
     /** Index of this body. */
     final int index;
     /** Index of the last body that hangs on this one. */
     final int last;
-    /** Whether the support, or the first of two contacts, is on this body or beyond. */
-    final boolean heldBeyond;
-    /** Whether the second of two contacts is on this body or beyond. */
-    final boolean secondHeldBeyond;
     /** Whether the load's side of this body's joint is the one before it, because the support lies beyond. */
     final boolean loadedBefore;
 
@@ -27,12 +23,17 @@ final class Body {
     final double centreAcross;
     final double jointAlong;
     final double jointAcross;
+    /** Whether mass centre and joint lie on the axes of their links, as they mostly do: half the work. */
+    final boolean straight;
 
     double mass;
     double inertia;
-    final Rotation rotation = new Rotation();
     double velocity;
     double acceleration;
+
+    /** The loads on this body, in their order; null without. */
+    @Nullable
+    LoadCell loads;
 
     double startX;
     double startY;
@@ -44,7 +45,7 @@ final class Body {
     double startVelocityY;
     double startAccelerationX;
     double startAccelerationY;
-    /** All that acts on this body but the support and its neighbours; moment about its start. */
+    /** All that acts on this body but its neighbours; moment about its start. */
     double ownX;
 
     double ownY;
@@ -75,14 +76,12 @@ final class Body {
         this.parent = parent;
         this.index = index;
         last = linkage.lastOf(index);
-        Hold second = reactions.second;
-        heldBeyond = reactions.first.link >= index && reactions.first.link <= last;
-        secondHeldBeyond = second != null && second.link >= index && second.link <= last;
-        loadedBefore = heldBeyond && second == null;
+        loadedBefore = reactions.second == null && reactions.first.link >= index && reactions.first.link <= last;
         centreAlong = link.centre().along();
         centreAcross = link.centre().across();
         jointAlong = linkage.attachment(index).along();
         jointAcross = linkage.attachment(index).across();
+        straight = centreAcross == 0 && jointAcross == 0;
         mass = link.mass();
         inertia = link.inertia();
     }
@@ -94,14 +93,12 @@ final class Body {
 
     /** Forward distance of the mass centre from the start. */
     double centreArmX() {
-        return centreAcross == 0
-                ? centreAlong * rotation.cosine()
-                : centreAlong * rotation.cosine() - centreAcross * rotation.sine();
+        return centreAlong * cosine() - centreAcross * sine();
     }
 
     /** Upward distance of the mass centre from the start. */
     double centreArmY() {
-        return centreAlong * rotation.sine() + centreAcross * rotation.cosine();
+        return centreAlong * sine() + centreAcross * cosine();
     }
 
     double centreX() {
@@ -129,26 +126,61 @@ final class Body {
 
     /** Starts the own forces with the weight at rest. */
     void weigh(double gravityX, double gravityY) {
-        double forceX = mass * gravityX;
-        double forceY = mass * gravityY;
-        ownX = forceX;
-        ownY = forceY;
-        // upright gravity, the usual case, needs half the work and gives the same bits
-        ownMoment = forceX == 0 ? centreArmX() * forceY : centreArmX() * forceY - centreArmY() * forceX;
+        ownX = mass * gravityX;
+        ownY = mass * gravityY;
+        ownMoment = centreArmX() * ownY - centreArmY() * ownX;
     }
 
-    /** Starts the own forces with weight and inertia; call in order, when all are placed. */
+    /** Starts the own forces with the weight at rest under gravity straight down. */
+    void hang(double gravityY) {
+        double weight = mass * gravityY;
+        ownX = 0;
+        ownY = weight;
+        ownMoment = straight ? centreAlong * cosine() * weight : centreArmX() * weight;
+    }
+
+    /** Starts the own forces with weight and inertia; call when placed and accelerated. */
     void weighMoving(double gravityX, double gravityY) {
+        ownX = weightX(gravityX);
+        ownY = weightY(gravityY);
+        ownMoment = centreArmX() * ownY - centreArmY() * ownX + inertiaCouple();
+    }
+
+    /** Finds the way from the parent's start to this one's. */
+    void reach(Body on) {
+        double sine = on.sine();
+        double cosine = on.cosine();
+        double armX = jointAlong * cosine;
+        double armY = jointAlong * sine;
+        if (!straight) {
+            armX -= jointAcross * sine;
+            armY += jointAcross * cosine;
+        }
+        jointX = armX;
+        jointY = armY;
+    }
+
+    /** Finds the start from the parent's. */
+    void place() {
         Body on = parent;
         if (on != null) {
+            reach(on);
+            startX = on.startX + jointX;
+            startY = on.startY + jointY;
+        }
+    }
+
+    /** Finds how the start moves from how the parent moves; call when placed. */
+    void accelerate() {
+        Body on = parent;
+        if (on != null) {
+            startVelocityX = on.startVelocityX - on.velocity * jointY;
+            startVelocityY = on.startVelocityY + on.velocity * jointX;
             startVelocityX = on.startVelocityX - on.velocity * jointY;
             startVelocityY = on.startVelocityY + on.velocity * jointX;
             startAccelerationX = on.startAccelerationX + on.turnX(jointX, jointY);
             startAccelerationY = on.startAccelerationY + on.turnY(jointX, jointY);
         }
-        ownX = weightX(gravityX);
-        ownY = weightY(gravityY);
-        ownMoment = centreArmX() * ownY - centreArmY() * ownX + inertiaCouple();
     }
 
     /** Forward acceleration of a point at (x, y) from the start, relative to the start: α × r − ω²·r. */
@@ -166,6 +198,13 @@ final class Body {
         ownX += forceX;
         ownY += forceY;
         ownMoment += x * forceY - y * forceX + couple;
+    }
+
+    /** Adds a force of the support to the own forces. */
+    void hold(Hold hold) {
+        ownX += hold.forceX;
+        ownY += hold.forceY;
+        ownMoment += hold.momentAbout(this);
     }
 
     /** Adds a force of the support to what acts beyond the joint. */

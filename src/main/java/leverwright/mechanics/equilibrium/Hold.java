@@ -12,7 +12,7 @@ final class Hold {
     double forceX;
     double forceY;
     double couple;
-    /** About the first link's start. */
+    /** Moment of force and couple about the first link's start. */
     double moment;
 
     Hold(Linkage linkage, String on, Place place) {
@@ -22,19 +22,24 @@ final class Hold {
 
     /** Puts the force at its place on its body. */
     void place(Body body) {
-        atX = body.startX + (place.along() * body.rotation.cosine() - place.across() * body.rotation.sine());
-        atY = body.startY + (place.along() * body.rotation.sine() + place.across() * body.rotation.cosine());
+        atX = body.startX + (place.along() * body.cosine() - place.across() * body.sine());
+        atY = body.startY + (place.along() * body.sine() + place.across() * body.cosine());
     }
 
     /** Returns the moment about a body's start. */
     double momentAbout(Body body) {
-        return (atX - body.startX) * forceY - (atY - body.startY) * forceX + couple;
+        return moment - (body.startX * forceY - body.startY * forceX);
     }
 
-    /** Sets the force, and with its place and couple the moment. */
+    /** Sets the force. */
     void force(double x, double y) {
+        force(x, y, atX * y - atY * x + couple);
+    }
+
+    /** Sets the force, and its moment with the couple about the first link's start. */
+    void force(double x, double y, double about) {
         forceX = x;
         forceY = y;
-        moment = atX * y - atY * x + couple;
+        moment = about;
     }
 }

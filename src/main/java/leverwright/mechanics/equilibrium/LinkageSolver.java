@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import leverwright.mechanics.load.ForceLoad;
 import leverwright.mechanics.load.Load;
+import leverwright.mechanics.load.LoadPoint;
 import leverwright.mechanics.load.MassLoad;
 import leverwright.mechanics.numeric.Require;
 import leverwright.mechanics.posture.Configuration;
@@ -38,6 +39,10 @@ public final class LinkageSolver {
     private int turning;
 
     private boolean turned;
+    /** Whether a solve itself needs to know where the bodies start. */
+    private boolean placesNeeded;
+    /** Whether the starts of the bodies are those of the last solve. */
+    private boolean placed;
 
     private LinkageSolver(Linkage linkage, List<Load> loads, Support support) {
         this.linkage = linkage;
@@ -55,6 +60,8 @@ public final class LinkageSolver {
             this.loads[l] = new LoadCell(
                     loads.get(l), bodies[linkage.indexOf(loads.get(l).on())]);
         }
+        hang();
+        placesNeeded = !chain || !reactions.groundOnFirst() || anyPosed();
     }
 
     /**
@@ -117,7 +124,7 @@ public final class LinkageSolver {
 
     /** Sets the direction of a link, rad from forward, counter-clockwise positive. */
     public LinkageSolver direction(int link, double direction) {
-        bodies[link].rotation.turnTo(Configuration.direction(direction, link));
+        bodies[link].turnTo(Configuration.direction(direction, link));
         return this;
     }
 
@@ -130,7 +137,7 @@ public final class LinkageSolver {
     public LinkageSolver directions(double[] directions) {
         countLinks(directions.length, "directions");
         for (int k = 0; k < size; k++) {
-            bodies[k].rotation.turnTo(Configuration.direction(directions[k], k));
+            bodies[k].turnTo(Configuration.direction(directions[k], k));
         }
         return this;
     }
@@ -205,11 +212,34 @@ public final class LinkageSolver {
      */
     public LinkageSolver load(int index, Load load) {
         LoadCell cell = loads[index];
-        if (!load.on().equals(cell.load.on())) {
-            cell.body = bodies[linkage.indexOf(load.on())];
-        }
+        Body on = load.on().equals(cell.load.on()) ? cell.body : bodies[linkage.indexOf(load.on())];
         cell.take(load);
+        placesNeeded |= !cell.plain;
+        if (on != cell.body) {
+            cell.body = on;
+            hang();
+        }
         return this;
+    }
+
+    private boolean anyPosed() {
+        for (LoadCell cell : loads) {
+            if (!cell.plain) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Gives every body the loads on it, in their order. */
+    private void hang() {
+        for (Body body : bodies) {
+            body.loads = null;
+        }
+        for (int l = loads.length - 1; l >= 0; l--) {
+            loads[l].next = loads[l].body.loads;
+            loads[l].body.loads = loads[l];
+        }
     }
 
     /**
@@ -265,17 +295,19 @@ public final class LinkageSolver {
      * @throws IllegalArgumentException if a cable has no direction, or two contacts cannot hold the linkage
      */
     public LinkageSolver solve() {
-        place();
-        if (turning > 0 || turned) {
-            for (Body body : bodies) {
-                body.weighMoving(gravityX, gravityY);
-            }
-            turned = turning > 0;
+        boolean moving = turning > 0;
+        placed = false;
+        if (placesNeeded || moving || turned) {
+            place();
         }
-        for (LoadCell cell : loads) {
-            cell.apply(originX, originY, gravityX, gravityY, gravity, turning > 0);
+        if (moving || turned) {
+            accelerate();
         }
-        sumBeyond();
+        if (chain && !moving && gravityX == 0) {
+            sumBeyondInHangingChain();
+        } else {
+            sumBeyond(moving);
+        }
         Body first = bodies[0];
         reactions.solve(bodies, originY, first.beyondX, first.beyondY, first.beyondMoment);
         hold(reactions.first);
@@ -292,50 +324,100 @@ public final class LinkageSolver {
         return this;
     }
 
-    /** From the first body to the last: where each starts, and its weight. */
-    private void place() {
-        Body before = bodies[0];
-        before.weigh(gravityX, gravityY);
+    /** From the first body to the last: where each starts. Done when a solve or a reader needs it, once a solve. */
+    void place() {
+        if (placed) {
+            return;
+        }
+        for (int k = 1; k < size; k++) {
+            bodies[k].place();
+        }
+        placed = true;
+    }
+
+    /** From the first body to the last: how each start accelerates; all 0 again once nothing turns any more. */
+    private void accelerate() {
+        for (Body body : bodies) {
+            body.accelerate();
+        }
+        turned = turning > 0;
+    }
+
+    /** What a load may depend on, at (armX, armY) from its body's start. */
+    LoadPoint pointAt(LoadCell cell, double armX, double armY, double pullX, double pullY, boolean moving) {
+        Body on = cell.body;
+        return new LoadPoint(
+                originX + (on.startX + armX),
+                originY + (on.startY + armY),
+                on.cosine(),
+                on.sine(),
+                gravityX - pullX,
+                gravityY - pullY,
+                moving ? on.startVelocityX - on.velocity * armY : 0,
+                moving ? on.startVelocityY + on.velocity * armX : 0,
+                moving ? on.velocity : 0,
+                moving ? on.acceleration : 0,
+                gravityX,
+                gravityY,
+                gravity);
+    }
+
+    /**
+     * The same as {@link #sumBeyond}, to the last bit, with half the work, for the usual case: a chain at rest under gravity
+     * straight down.
+     */
+    private void sumBeyondInHangingChain() {
+        Body[] all = bodies;
+        double down = gravityY;
         double x = 0;
         double y = 0;
-        double sine = before.rotation.sine();
-        double cosine = before.rotation.cosine();
-        for (int k = 1; k < size; k++) {
-            Body body = bodies[k];
-            Body on = body.parent;
-            if (on != before && on != null) {
-                x = on.startX;
-                y = on.startY;
-                sine = on.rotation.sine();
-                cosine = on.rotation.cosine();
+        double moment = 0;
+        double carried = 0;
+        for (int k = all.length - 1; k > 0; k--) {
+            Body body = all[k];
+            body.hang(down);
+            if (body.loads != null) {
+                applyLoads(body, false);
             }
-            double armX = body.jointAlong * cosine;
-            double armY = body.jointAlong * sine;
-            if (body.jointAcross != 0) {
-                armX -= body.jointAcross * sine;
-                armY += body.jointAcross * cosine;
-            }
-            x += armX;
-            y += armY;
-            body.jointX = armX;
-            body.jointY = armY;
-            body.startX = x;
-            body.startY = y;
-            body.weigh(gravityX, gravityY);
-            sine = body.rotation.sine();
-            cosine = body.rotation.cosine();
-            before = body;
+            x += body.ownX;
+            y += body.ownY;
+            moment += body.ownMoment + carried;
+            body.beyondX = x;
+            body.beyondY = y;
+            body.beyondMoment = moment;
+            body.reach(all[k - 1]);
+            carried = body.jointX * y - body.jointY * x;
+        }
+        Body first = all[0]; // has no joint: outside the loop, which then needs no test
+        first.hang(down);
+        if (first.loads != null) {
+            applyLoads(first, false);
+        }
+        first.beyondX = x + first.ownX;
+        first.beyondY = y + first.ownY;
+        first.beyondMoment = moment + (first.ownMoment + carried);
+    }
+
+    private void applyLoads(Body body, boolean moving) {
+        for (LoadCell cell = body.loads; cell != null; cell = cell.next) {
+            cell.apply(this, moving);
         }
     }
 
-    /** From the last body to the first: what acts beyond each joint, moments carried from joint to joint. */
-    private void sumBeyond() {
+    /** From the last body to the first: what acts on it, and beyond each joint, moments carried from joint to joint. */
+    private void sumBeyond(boolean moving) {
         double x = 0;
         double y = 0;
         double moment = 0;
         double carried = 0;
         for (int k = size - 1; k >= 0; k--) {
             Body body = bodies[k];
+            if (moving) {
+                body.weighMoving(gravityX, gravityY);
+            } else {
+                body.weigh(gravityX, gravityY);
+            }
+            applyLoads(body, moving);
             x += body.ownX;
             y += body.ownY;
             moment += body.ownMoment + carried;
@@ -352,6 +434,7 @@ public final class LinkageSolver {
             body.beyondMoment = moment;
             Body on = body.parent;
             if (on != null) {
+                body.reach(on);
                 carried = body.jointX * y - body.jointY * x;
                 if (on.index != k - 1) {
                     on.branchX += x;
@@ -368,8 +451,6 @@ public final class LinkageSolver {
 
     /** In a chain: what acts on all others, from the first joint to the last, moments carried from joint to joint. */
     private void sumOthersInChain() {
-        Hold held = reactions.first;
-        Hold second = reactions.second;
         Body on = bodies[0];
         double x = 0;
         double y = 0;
@@ -378,18 +459,7 @@ public final class LinkageSolver {
             Body body = bodies[k];
             x += on.ownX;
             y += on.ownY;
-            moment += on.ownMoment;
-            if (held.link == k - 1) {
-                x += held.forceX;
-                y += held.forceY;
-                moment += held.momentAbout(on);
-            }
-            if (second != null && second.link == k - 1) {
-                x += second.forceX;
-                y += second.forceY;
-                moment += second.momentAbout(on);
-            }
-            moment -= body.jointX * y - body.jointY * x;
+            moment += on.ownMoment - (body.jointX * y - body.jointY * x);
             body.otherX = x;
             body.otherY = y;
             body.otherMoment = moment;
@@ -397,8 +467,9 @@ public final class LinkageSolver {
         }
     }
 
-    /** Adds a force of the support to what acts beyond each joint from the first body to the one it holds. */
+    /** Adds a force of the support to its body, and to what acts beyond each joint from the first body to that one. */
     private void hold(Hold held) {
+        bodies[held.link].hold(held);
         for (Body body = bodies[held.link]; body != null; body = body.parent) {
             body.holdBeyond(held);
         }
@@ -425,8 +496,6 @@ public final class LinkageSolver {
         double x = 0;
         double y = 0;
         double moment = 0;
-        Hold held = reactions.first;
-        Hold second = reactions.second;
         for (int k = 0; k < size; k++) {
             Body body = bodies[k];
             double otherX = x;
@@ -437,16 +506,6 @@ public final class LinkageSolver {
                 otherX += after.afterX;
                 otherY += after.afterY;
                 otherMoment += after.afterMoment;
-            }
-            if (!body.heldBeyond) {
-                otherX += held.forceX;
-                otherY += held.forceY;
-                otherMoment += held.moment;
-            }
-            if (second != null && !body.secondHeldBeyond) {
-                otherX += second.forceX;
-                otherY += second.forceY;
-                otherMoment += second.moment;
             }
             body.otherX = otherX;
             body.otherY = otherY;
@@ -500,21 +559,25 @@ public final class LinkageSolver {
 
     /** Returns where a link starts, forward, world, m. */
     public double startX(int link) {
+        place();
         return originX + bodies[link].startX;
     }
 
     /** Returns where a link starts, upward, world, m. */
     public double startY(int link) {
+        place();
         return originY + bodies[link].startY;
     }
 
     /** Returns where the mass centre of a link lies, forward, world, m. */
     public double centreX(int link) {
+        place();
         return originX + bodies[link].centreX();
     }
 
     /** Returns where the mass centre of a link lies, upward, world, m. */
     public double centreY(int link) {
+        place();
         return originY + bodies[link].centreY();
     }
 
@@ -553,11 +616,13 @@ public final class LinkageSolver {
      * Always true for a fixed support; for two contacts, whether both push along the surfaces' normal.
      */
     public boolean balanced() {
+        place();
         return reactions.balanced(this);
     }
 
     /** Returns the largest sum over all forces of |r × F| + |couple| about any one joint, N·m; 0 without joints. */
     public double scale() {
+        place();
         return Rounding.scale(this);
     }
 
@@ -579,6 +644,7 @@ public final class LinkageSolver {
 
     /** Returns all values of the last solve as one immutable object with names. */
     public Solution solution() {
+        place();
         return Solutions.of(this);
     }
 }

@@ -4,9 +4,10 @@ import leverwright.mechanics.load.ForceLoad;
 import leverwright.mechanics.load.Load;
 import leverwright.mechanics.load.LoadPoint;
 import leverwright.mechanics.load.MassLoad;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A load on its body, and what a solve finds for it: place from the first link's start, m, and force, N. Masses and forces,
+ * A load on its body, and what a solve finds for it: its force, N. Masses and forces,
  * whose numbers change most, are kept as numbers, so that changing one makes no object; the others are asked for their force.
  */
 final class LoadCell {
@@ -19,10 +20,11 @@ final class LoadCell {
     double fixedX;
     double fixedY;
     /** Whether the force depends on the numbers above alone, and not on the posture. */
-    private boolean plain;
+    boolean plain;
+    /** The next load on the same body; null for the last. */
+    @Nullable
+    LoadCell next;
 
-    double x;
-    double y;
     double forceX;
     double forceY;
 
@@ -45,37 +47,42 @@ final class LoadCell {
         plain = force || other instanceof MassLoad;
     }
 
-    /** Finds the force and adds it to its body; call when all bodies are placed. */
-    void apply(double originX, double originY, double gravityX, double gravityY, double gravity, boolean moving) {
+    /** Finds the force and adds it to its body; a load that depends on its place needs all bodies placed. */
+    void apply(LinkageSolver solver, boolean moving) {
         Body on = body;
-        double cosine = on.rotation.cosine();
-        double sine = on.rotation.sine();
-        double armX = along * cosine - across * sine;
-        double armY = along * sine + across * cosine;
-        x = on.startX + armX;
-        y = on.startY + armY;
-        double pullX = moving ? gravityX - (on.startAccelerationX + on.turnX(armX, armY)) : gravityX;
-        double pullY = moving ? gravityY - (on.startAccelerationY + on.turnY(armX, armY)) : gravityY;
+        double armX = armX();
+        double armY = armY();
+        double pullX = solver.gravityX;
+        double pullY = solver.gravityY;
+        if (moving) {
+            pullX -= on.startAccelerationX + on.turnX(armX, armY);
+            pullY -= on.startAccelerationY + on.turnY(armX, armY);
+        }
         if (plain) {
             forceX = fixedX + mass * pullX;
             forceY = fixedY + mass * pullY;
         } else {
-            ask(new LoadPoint(
-                    originX + x,
-                    originY + y,
-                    cosine,
-                    sine,
-                    gravityX - pullX,
-                    gravityY - pullY,
-                    moving ? on.startVelocityX - on.velocity * armY : 0,
-                    moving ? on.startVelocityY + on.velocity * armX : 0,
-                    moving ? on.velocity : 0,
-                    moving ? on.acceleration : 0,
-                    gravityX,
-                    gravityY,
-                    gravity));
+            ask(solver.pointAt(this, armX, armY, pullX, pullY, moving));
         }
         on.add(armX, armY, forceX, forceY, couple);
+    }
+
+    private double armX() {
+        return along * body.cosine() - across * body.sine();
+    }
+
+    private double armY() {
+        return along * body.sine() + across * body.cosine();
+    }
+
+    /** Forward place from the first link's start; for a placed body. */
+    double x() {
+        return body.startX + armX();
+    }
+
+    /** Upward place from the first link's start; for a placed body. */
+    double y() {
+        return body.startY + armY();
     }
 
     private void ask(LoadPoint point) {

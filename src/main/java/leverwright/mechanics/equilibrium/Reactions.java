@@ -54,6 +54,11 @@ final class Reactions {
         return other == null ? List.of(first) : List.of(first, other);
     }
 
+    /** Tells whether ground carries the first link, where nothing but sums is needed to find its force. */
+    boolean groundOnFirst() {
+        return ground && first.link == 0;
+    }
+
     /** Returns the second of two contacts. */
     Hold second() {
         if (second == null) {
@@ -82,7 +87,7 @@ final class Reactions {
                 first.atX = c;
                 first.atY = -originY;
                 first.couple = 0;
-                first.force(-x, -y);
+                first.force(-x, -y, -moment);
                 return;
             }
         }
@@ -131,7 +136,7 @@ final class Reactions {
             return normal(first) >= 0 && normal(second) >= 0;
         }
         Body body = solver.bodies[first.link];
-        double end = body.startX + solver.linkage.link(first.link).length() * body.rotation.cosine();
+        double end = body.startX + solver.linkage.link(first.link).length() * body.cosine();
         return pushes && first.atX >= Math.min(body.startX, end) && first.atX <= Math.max(body.startX, end);
     }
 }

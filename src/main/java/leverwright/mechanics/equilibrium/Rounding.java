@@ -20,7 +20,7 @@ final class Rounding {
                     + Math.abs(body.inertiaCouple());
         }
         for (LoadCell cell : solver.loads) {
-            sum += Math.abs((cell.x - x) * cell.forceY - (cell.y - y) * cell.forceX) + Math.abs(cell.couple);
+            sum += Math.abs((cell.x() - x) * cell.forceY - (cell.y() - y) * cell.forceX) + Math.abs(cell.couple);
         }
         for (Hold hold : solver.reactions.all()) {
             sum += Math.abs((hold.atX - x) * hold.forceY - (hold.atY - y) * hold.forceX) + Math.abs(hold.couple);

@@ -59,7 +59,7 @@ final class Solutions {
             forces.add(new AppliedForce(
                     cell.load.kind(),
                     cell.load.on(),
-                    new Vector(solver.originX + cell.x, solver.originY + cell.y),
+                    new Vector(solver.originX + cell.x(), solver.originY + cell.y()),
                     new Vector(cell.forceX, cell.forceY),
                     cell.couple));
         }
@@ -105,8 +105,8 @@ final class Solutions {
         for (LoadCell cell : solver.loads) {
             double attached = withLoads ? cell.mass : 0;
             mass += attached;
-            x += attached * cell.x;
-            y += attached * cell.y;
+            x += attached * cell.x();
+            y += attached * cell.y();
         }
         return mass > 0
                 ? Optional.of(new Vector(solver.originX + x / mass, solver.originY + y / mass))

@@ -2,9 +2,9 @@ package leverwright.mechanics.numeric;
 
 /**
  * The sine and cosine of an angle that may change: one computation for both, without a new object for each angle. Starts at
- * the angle 0; turning to the angle it has costs nothing.
+ * the angle 0; turning to the angle it has costs nothing. Open to be part of what turns: one object less to reach.
  */
-public final class Rotation {
+public class Rotation {
     private long angleBits;
     private double sine;
     private double cosine = 1;

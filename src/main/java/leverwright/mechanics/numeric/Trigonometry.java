@@ -3,12 +3,16 @@ package leverwright.mechanics.numeric;
 /**
  * The one sine and cosine of the project, and the other elementary functions, with the same bits everywhere.
  *
- * <p>Method of sine and cosine: the angle less the nearest multiple q of π/2 is carried as a sum of two doubles, with
- * π/2 split so that q times each leading part is exact (W. J. Cody and W. Waite, <i>Software Manual for the Elementary
- * Functions</i>, 1980: the method, from memory); the polynomials on [−π/4, π/4] are those of Sun's fdlibm 5.3
- * ({@code k_sin.c}, {@code k_cos.c}, freely distributable: coefficients as printed there). The error is below 1 ulp, near
- * multiples of π/2 too. Beyond {@link #OWN_RANGE} rad, where no posture lies, {@link StrictMath} answers: its bits are fixed
- * by the Java specification.
+ * <p>Method of sine and cosine: the angle less the nearest multiple of π/64 is carried as a sum of two doubles, with π/64
+ * split so that the multiple times the leading part is exact (W. J. Cody and W. Waite, <i>Software Manual for the Elementary
+ * Functions</i>, 1980: the method, from memory). Sine and cosine of the multiple come from {@link SineTable}, those of the
+ * rest from Taylor's series, and the addition theorems join them: small terms first, and a cosine near ±1 as ±1 and what it
+ * lacks, so that the error stays below 0.8 ulp next to the zeros too.
+ *
+ * <p>Larger angles, and those next to a multiple, take the nearest multiple of π/2 with π/2 in more parts, and the polynomials
+ * on [−π/4, π/4] of Sun's fdlibm 5.3 ({@code k_sin.c}, {@code k_cos.c}, freely distributable: coefficients as printed there);
+ * the error is below 1 ulp. Beyond {@link #OWN_RANGE} rad, where no posture lies, {@link StrictMath} answers: its bits are
+ * fixed by the Java specification.
  *
  * <p>The remaining functions go to {@link StrictMath} for the same reason; {@link Math} may differ between JDKs.
  */
@@ -29,9 +33,23 @@ public final class Trigonometry {
     private static final double FIRST_REST = 0x1.0b4611a626331p-34;
     /**
      * Angles up to this size, rad, whose rest is at least {@link #SMALL_REST} take the short split: its error, at most
-     * 32·2⁻⁸⁷, then is below 2⁻¹² ulp of the rest.
+     * 1000·2⁻⁹² from STEP_REST and as much from rounding, then is below 2⁻¹² ulp of the rest.
      */
     private static final double SHORT_RANGE = 48;
+
+    /** π/64 = STEP + STEP_REST. */
+    private static final double STEP = FIRST / 32;
+
+    private static final double STEP_REST = FIRST_REST / 32;
+    private static final double STEPS_PER_RADIAN = 32 * TWO_OVER_PI;
+
+    // Taylor's series: with a rest of at most π/128 the next terms are below 2⁻⁵⁸.
+    private static final double BEND_1 = -1.0 / 6;
+    private static final double BEND_2 = 1.0 / 120;
+    private static final double BEND_3 = -1.0 / 5040;
+    private static final double DIP_1 = -1.0 / 2;
+    private static final double DIP_2 = 1.0 / 24;
+    private static final double DIP_3 = -1.0 / 720;
 
     private static final double SMALL_REST = 0x1.0p-16;
 
@@ -79,19 +97,31 @@ public final class Trigonometry {
         cosines[index] = rotation.cosine();
     }
 
-    /** Sets the sine and cosine of an angle. */
+    /** Sets the sine and cosine of an angle: from the nearest multiple of π/64 and the small rest. */
     static void turn(Rotation rotation, double angle) {
-        double shifted = angle * TWO_OVER_PI + ROUNDER;
+        double shifted = angle * STEPS_PER_RADIAN + ROUNDER;
         double q = shifted - ROUNDER;
-        double most = angle - q * FIRST; // exact within the range of the short split
-        double part = q * FIRST_REST;
+        double most = angle - q * STEP; // exact within the range of the short split
+        double part = q * STEP_REST;
         double x = most - part;
-        double tail = (most - x) - part;
-        if (!(Math.abs(x) >= SMALL_REST && Math.abs(angle) <= SHORT_RANGE)) {
+        double z = x * x;
+        if (!(z >= SMALL_REST * SMALL_REST && Math.abs(angle) <= SHORT_RANGE)) {
             carefully(rotation, angle);
             return;
         }
-        finish(rotation, x, tail, Double.doubleToRawLongBits(shifted));
+        double tail = (most - x) - part;
+        double bend = x * z * (BEND_1 + z * (BEND_2 + z * BEND_3)) + tail; // sine of the rest, less x
+        double dip = z * (DIP_1 + z * (DIP_2 + z * DIP_3)); // cosine of the rest, less 1
+        double[] table = SineTable.ENTRIES;
+        int at = SineTable.WIDTH * ((int) Double.doubleToRawLongBits(shifted) & (SineTable.TURN - 1));
+        int next = at + SineTable.WIDTH * SineTable.QUARTER;
+        double sine = table[at];
+        double cosine = table[next];
+        rotation.set(
+                sine + (table[at + 2] * x + ((table[at + 3] * x + cosine * bend) + (sine * dip + table[at + 1]))),
+                cosine
+                        + (table[next + 2] * x
+                                + ((table[next + 3] * x - sine * bend) + (cosine * dip + table[next + 1]))));
     }
 
     /** Carries π/2 with more digits: for large angles and next to multiples of π/2. */
