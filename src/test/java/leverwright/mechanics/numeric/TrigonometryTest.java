@@ -42,6 +42,20 @@ class TrigonometryTest {
     }
 
     @Test
+    void staysWithinOneUlpNextToEveryStepOfItsTableAndBetweenThem() {
+        RandomStream random = new RandomStream(SEED + 2);
+        double worst = 0;
+        for (int half = -400; half <= 400; half++) {
+            double step = half * Math.PI / 128;
+            for (double near : new double[] {1e-13, 1e-6, 1.5e-5, 1.6e-5, 1e-3, 0.02454, 0.02455}) {
+                worst = Math.max(worst, ulps(step + near * random.nextBetween(0.99, 1.01)));
+                worst = Math.max(worst, ulps(step - near * random.nextBetween(0.99, 1.01)));
+            }
+        }
+        assertTrue(worst <= 1, "worst error " + worst + " ulp, seed " + (SEED + 2));
+    }
+
+    @Test
     void answersBeyondItsOwnRangeAndForNoNumber() {
         assertTrue(ulps(1.0e9) <= 1);
         assertTrue(ulps(-1.0e6 - 1) <= 1);
