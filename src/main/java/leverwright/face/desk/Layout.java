@@ -2,6 +2,7 @@ package leverwright.face.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.SplitPane;
@@ -105,6 +106,18 @@ final class Layout extends BorderPane {
             rows.setDividerPositions(1 - SIDE_HEIGHT);
         }
         columns.getItems().setAll(next);
+        divide(next, width, edgeWidth);
+        // The split pane moves its dividers when it first lays out what it was given.
+        Platform.runLater(() -> {
+            if (next.equals(shown) && edgeWidth == shownEdge) {
+                divide(next, getWidth(), edgeWidth);
+            }
+        });
+        shown = next;
+        shownEdge = edgeWidth;
+    }
+
+    private void divide(List<Node> next, double width, double edgeWidth) {
         double left = edgeWidth / width;
         double right = 1 - SIDE * em / width;
         if (next.contains(edge) && next.contains(side)) {
@@ -114,7 +127,5 @@ final class Layout extends BorderPane {
         } else if (next.contains(side)) {
             columns.setDividerPositions(right);
         }
-        shown = next;
-        shownEdge = edgeWidth;
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.Curves;
@@ -37,47 +38,93 @@ public final class ChartDrawing {
      * @throws IllegalArgumentException when the size is too small to be read
      */
     public static Picture of(CurvesResult result, int width, int plotHeight) {
-        if (width < 240 || plotHeight < 160) {
-            throw new IllegalArgumentException("a chart needs at least 240 by 160, not " + width + " by " + plotHeight);
-        }
+        return draw(result, ChartWish.whole(width, plotHeight)).picture();
+    }
+
+    /**
+     * Returns the chart as a window shows it, with the places of its values.
+     *
+     * @param result the curves
+     * @param wish the size, the stretch of settings, and the curves of before
+     */
+    public static DrawnChart draw(CurvesResult result, ChartWish wish) {
         Curves curves = result.curves();
         Map<Unit, List<Curves.Curve>> byUnit = new LinkedHashMap<>();
         for (Curves.Curve curve : curves.curves()) {
             byUnit.computeIfAbsent(curve.unit(), unused -> new ArrayList<>()).add(curve);
         }
         List<Mark> marks = new ArrayList<>();
+        List<PlotArea> plots = new ArrayList<>();
+        List<Curves.Curve> drawn = new ArrayList<>();
         double top = 0;
-        int ink = 0;
         for (Map.Entry<Unit, List<Curves.Curve>> group : byUnit.entrySet()) {
-            Panel.PanelData data = data(curves, group.getKey(), group.getValue(), ink);
-            Panel panel = new Panel(data, top, width, plotHeight);
+            Panel.PanelData data = data(curves, wish, group.getKey(), group.getValue(), drawn.size());
+            Panel panel = new Panel(data, top, wish.width(), wish.plotHeight());
             marks.addAll(panel.marks());
+            plots.add(panel.area());
             top += panel.height();
-            ink += group.getValue().size();
+            drawn.addAll(group.getValue());
         }
-        return new Picture(width, top, title(result), description(curves), marks);
+        return new DrawnChart(new Picture(wish.width(), top, title(result), description(curves), marks), plots, drawn);
     }
 
     private static String title(CurvesResult result) {
         return result.title().isEmpty() ? result.curves().title() : result.title();
     }
 
-    private static Panel.PanelData data(Curves curves, Unit unit, List<Curves.Curve> group, int firstInk) {
+    private static Panel.PanelData data(
+            Curves curves, ChartWish wish, Unit unit, List<Curves.Curve> group, int firstInk) {
         Unit axisUnit = curves.axis().unit();
-        double[] x = new double[curves.axis().values().size()];
-        for (int i = 0; i < x.length; i++) {
-            x[i] = axisUnit.fromSi(curves.axis().values().get(i));
-        }
         List<PlotCurve> plotted = new ArrayList<>();
+        List<Panel.Ghost> ghosts = new ArrayList<>();
         for (Curves.Curve curve : group) {
-            double[] y = shown(curve.values(), unit);
-            boolean band = !curve.low().isEmpty();
-            plotted.add(new PlotCurve(
-                    name(curve), x, y, band ? shown(curve.low(), unit) : y, band ? shown(curve.high(), unit) : y));
+            PlotCurve plot = plotted(curves.axis(), curve, name(curve), wish);
+            Curves before = wish.ghost();
+            if (before != null) {
+                before.curves().stream()
+                        .filter(old -> old.name().equals(curve.name())
+                                && old.unit() == unit
+                                && before.axis().unit().dimension() == axisUnit.dimension()
+                                && !isSame(before, old, curves, curve))
+                        .findFirst()
+                        .ifPresent(old -> ghosts.add(new Panel.Ghost(
+                                plotted.size(),
+                                plotted(curves.axis().unit(), before.axis(), old, "", wish),
+                                present(before, axisUnit))));
+            }
+            plotted.add(plot);
         }
+        return new Panel.PanelData(
+                curves.axis().name(), axisUnit, unit, plotted, firstInk, present(curves, axisUnit), ghosts);
+    }
+
+    private static boolean isSame(Curves before, Curves.Curve old, Curves now, Curves.Curve curve) {
+        return old.values().equals(curve.values())
+                && before.axis().equals(now.axis())
+                && Objects.equals(before.current(), now.current());
+    }
+
+    private static double present(Curves curves, Unit axisUnit) {
         Double current = curves.current();
-        double present = current == null ? Double.NaN : axisUnit.fromSi(current);
-        return new Panel.PanelData(curves.axis().name(), axisUnit, unit, plotted, firstInk, present);
+        return current == null ? Double.NaN : axisUnit.fromSi(current);
+    }
+
+    private static PlotCurve plotted(Curves.Axis axis, Curves.Curve curve, String name, ChartWish wish) {
+        return plotted(axis.unit(), axis, curve, name, wish);
+    }
+
+    private static PlotCurve plotted(Unit axisUnit, Curves.Axis axis, Curves.Curve curve, String name, ChartWish wish) {
+        double[] x = new double[axis.values().size()];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = axisUnit.fromSi(axis.values().get(i));
+        }
+        double[] y = shown(curve.values(), curve.unit());
+        boolean band = !curve.low().isEmpty();
+        PlotCurve whole = new PlotCurve(
+                name, x, y, band ? shown(curve.low(), curve.unit()) : y, band ? shown(curve.high(), curve.unit()) : y);
+        return Double.isNaN(wish.from()) && Double.isNaN(wish.to())
+                ? whole
+                : whole.between(axisUnit.fromSi(wish.from()), axisUnit.fromSi(wish.to()));
     }
 
     /** Returns a curve's name with its side, unless the name says it. */

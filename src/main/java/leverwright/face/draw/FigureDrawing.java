@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import leverwright.mechanics.working.Sketch;
 import leverwright.run.result.FigureResult;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Draws a posture. The body is a quiet shape behind; what the figure is about stands in front: lines of action, load arms
@@ -54,8 +55,8 @@ public final class FigureDrawing {
         }
     }
 
-    private FigureDrawing(Sketch sketch, int width) {
-        view = new FigureView(sketch, width);
+    private FigureDrawing(FigureView view) {
+        this.view = view;
         placer = new Placer(view.bounds());
     }
 
@@ -75,15 +76,60 @@ public final class FigureDrawing {
         if (width < 260) {
             throw new IllegalArgumentException("a figure needs a width of at least 260, not " + width);
         }
+        return draw(result, FigureFrame.of(result.sketch()), width, FigureView.TALLEST, null)
+                .picture();
+    }
+
+    /**
+     * Returns the figure as a window shows it.
+     *
+     * @param result the figure
+     * @param frame which part of the plane to show
+     * @param width in picture units, at least 200; the height follows from the frame
+     * @param tallest the greatest height in picture units
+     * @param ghost the figure of before, drawn pale behind, or null when there is none
+     */
+    public static DrawnFigure draw(
+            FigureResult result, FigureFrame frame, int width, double tallest, @Nullable Sketch ghost) {
         Sketch sketch = result.sketch();
-        FigureDrawing drawing = new FigureDrawing(sketch, width);
+        FigureDrawing drawing = new FigureDrawing(new FigureView(frame, width, tallest));
         sketch.shapes().forEach(drawing::draw);
-        List<Mark> marks = new ArrayList<>(drawing.body);
+        List<Mark> marks = new ArrayList<>();
+        if (ghost != null) {
+            ghost.shapes().forEach(shape -> drawing.drawGhost(shape, marks));
+        }
+        marks.addAll(drawing.body);
         marks.addAll(drawing.lines);
         marks.addAll(drawing.front);
         drawing.wanted.forEach(wanted -> drawing.placeWords(wanted, marks));
         String title = result.title().isEmpty() ? sketch.title() : result.title();
-        return new Picture(width, drawing.view.height(), title, FigureWords.of(result), marks);
+        Picture picture = new Picture(width, drawing.view.height(), title, FigureWords.of(result), marks);
+        return new DrawnFigure(picture, drawing.view);
+    }
+
+    /** Body and gear of before, as outlines without words. */
+    private void drawGhost(Sketch.Shape shape, List<Mark> marks) {
+        if (shape instanceof Sketch.Bone bone) {
+            double width = Math.max(3, view.length(breadth(bone.name())));
+            marks.add(new Mark.Stroke(view.line(bone.from(), bone.to()), Mark.Pen.solid(Ink.GHOST, width)));
+            marks.add(new Mark.Stroke(view.line(bone.from(), bone.to()), Mark.Pen.solid(Ink.WARM, width - 2.5)));
+        } else if (shape instanceof Sketch.HeadOutline head) {
+            marks.add(new Mark.Stroke(outline(head), Mark.Pen.solid(Ink.GHOST, 1.3)));
+        } else if (shape instanceof Sketch.Disc disc) {
+            Shape rim = circle(view.place(disc.centre()), view.length(disc.radius()));
+            marks.add(new Mark.Stroke(rim, Mark.Pen.dashed(Ink.GHOST, 1.3, 4.0, 3.0)));
+        } else if (shape instanceof Sketch.LoadArm arm) {
+            marks.add(new Mark.Stroke(view.line(arm.from(), arm.to()), Mark.Pen.solid(Ink.GHOST, 3)));
+        }
+    }
+
+    private Shape outline(Sketch.HeadOutline head) {
+        Point2D centre = view.place(head.centre());
+        double along = view.length(head.along());
+        double across = view.length(head.across());
+        AffineTransform turn = AffineTransform.getRotateInstance(-head.direction(), centre.getX(), centre.getY());
+        return turn.createTransformedShape(
+                new Ellipse2D.Double(centre.getX() - along, centre.getY() - across, 2 * along, 2 * across));
     }
 
     /** Places words; those that found no place near get a thin line to what they speak of. */
@@ -165,12 +211,7 @@ public final class FigureDrawing {
     }
 
     private void drawHead(Sketch.HeadOutline head) {
-        Point2D centre = view.place(head.centre());
-        double along = view.length(head.along());
-        double across = view.length(head.across());
-        AffineTransform turn = AffineTransform.getRotateInstance(-head.direction(), centre.getX(), centre.getY());
-        Shape outline = turn.createTransformedShape(
-                new Ellipse2D.Double(centre.getX() - along, centre.getY() - across, 2 * along, 2 * across));
+        Shape outline = outline(head);
         body.add(new Mark.Stroke(outline, Mark.Pen.solid(Ink.WARM, 3)));
         body.add(new Mark.Fill(outline, Ink.BODY, 1));
         placer.avoid(outline.getBounds2D());

@@ -3,8 +3,6 @@ package leverwright.face.draw;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
 import leverwright.mechanics.working.Sketch;
 
 /**
@@ -13,11 +11,13 @@ import leverwright.mechanics.working.Sketch;
  */
 final class FigureView {
     private static final double SIDE_ROOM = 84;
+    private static final double SIDE_ROOM_SHARE = 0.2;
     private static final double SIDE_ROOM_OF_BROAD = 34;
     private static final double ROOM = 22;
-    private static final double TALLEST = 440;
+    /** The greatest height of a figure on a page. */
+    static final double TALLEST = 440;
+
     private static final double LOWEST = 120;
-    private static final double ARROW_SHARE = 0.24;
     private static final double SHORTEST_ARROW = 16;
 
     private final double left;
@@ -27,24 +27,16 @@ final class FigureView {
     private final double height;
     private final double metresPerNewton;
 
-    FigureView(Sketch sketch, double width) {
+    FigureView(FigureFrame frame, double width, double tallest) {
         this.width = width;
-        double greatest = 0;
-        for (Sketch.Shape shape : sketch.shapes()) {
-            if (shape instanceof Sketch.Arrow arrow) {
-                greatest = Math.max(greatest, size(arrow.newtons()));
-            }
-        }
-        Rectangle2D body = extent(sketch, 0);
-        metresPerNewton = greatest > 0 ? ARROW_SHARE * Math.max(body.getWidth(), body.getHeight()) / greatest : 0;
-        Rectangle2D all = extent(sketch, metresPerNewton);
-        double sizeX = Math.max(all.getWidth(), 1e-6);
-        double sizeY = Math.max(all.getHeight(), 1e-6);
-        double sideRoom = sizeX > 1.2 * sizeY ? SIDE_ROOM_OF_BROAD : SIDE_ROOM;
-        scale = Math.min((width - 2 * sideRoom) / sizeX, (TALLEST - 2 * ROOM) / sizeY);
+        metresPerNewton = frame.metresPerNewton();
+        double sizeX = Math.max(frame.right() - frame.left(), 1e-6);
+        double sizeY = Math.max(frame.top() - frame.bottom(), 1e-6);
+        double sideRoom = sizeX > 1.2 * sizeY ? SIDE_ROOM_OF_BROAD : Math.min(SIDE_ROOM, SIDE_ROOM_SHARE * width);
+        scale = Math.min((width - 2 * sideRoom) / sizeX, (tallest - 2 * ROOM) / sizeY);
         height = Math.max(sizeY * scale + 2 * ROOM, LOWEST);
-        left = all.getCenterX() - width / 2 / scale;
-        bottom = all.getCenterY() - height / 2 / scale;
+        left = (frame.left() + frame.right()) / 2 - width / 2 / scale;
+        bottom = (frame.bottom() + frame.top()) / 2 - height / 2 / scale;
     }
 
     double width() {
@@ -61,6 +53,11 @@ final class FigureView {
 
     Point2D place(Sketch.Point point) {
         return new Point2D.Double((point.x() - left) * scale, height - (point.y() - bottom) * scale);
+    }
+
+    /** Returns the point of the mechanics plane, in metres, that lies at a place of the picture. */
+    Sketch.Point point(double x, double y) {
+        return new Sketch.Point(x / scale + left, (height - y) / scale + bottom);
     }
 
     double length(double metres) {
@@ -115,56 +112,7 @@ final class FigureView {
                 through.getY() + to * dy);
     }
 
-    private static double size(Sketch.Point vector) {
+    static double size(Sketch.Point vector) {
         return Math.sqrt(vector.x() * vector.x() + vector.y() * vector.y());
-    }
-
-    private static Rectangle2D extent(Sketch sketch, double metresPerNewton) {
-        List<Sketch.Point> points = new ArrayList<>();
-        for (Sketch.Shape shape : sketch.shapes()) {
-            addPoints(points, shape, metresPerNewton);
-        }
-        if (points.isEmpty()) {
-            return new Rectangle2D.Double(0, 0, 1, 1);
-        }
-        Rectangle2D extent =
-                new Rectangle2D.Double(points.get(0).x(), points.get(0).y(), 0, 0);
-        points.forEach(point -> extent.add(point.x(), point.y()));
-        return extent;
-    }
-
-    private static void addPoints(List<Sketch.Point> points, Sketch.Shape shape, double metresPerNewton) {
-        if (shape instanceof Sketch.Bone bone) {
-            points.addAll(List.of(bone.from(), bone.to()));
-        } else if (shape instanceof Sketch.JointMark joint) {
-            points.add(joint.at());
-        } else if (shape instanceof Sketch.LoadArm arm) {
-            points.addAll(List.of(arm.from(), arm.to()));
-        } else if (shape instanceof Sketch.GroundLine ground) {
-            points.addAll(List.of(ground.from(), ground.to()));
-        } else if (shape instanceof Sketch.Line line) {
-            points.addAll(List.of(line.from(), line.to()));
-        } else if (shape instanceof Sketch.Disc disc) {
-            addAround(points, disc.centre(), disc.radius());
-        } else if (shape instanceof Sketch.HeadOutline head) {
-            addAround(points, head.centre(), Math.max(head.along(), head.across()));
-        } else if (shape instanceof Sketch.Label label) {
-            points.add(label.at());
-        } else if (shape instanceof Sketch.AngleArc arc) {
-            points.add(arc.centre());
-        } else if (shape instanceof Sketch.LineOfAction line) {
-            points.add(line.through());
-        } else if (shape instanceof Sketch.Arrow arrow) {
-            double sign = arrow.kind() == Sketch.ForceKind.REACTION ? -metresPerNewton : metresPerNewton;
-            points.add(arrow.at());
-            points.add(new Sketch.Point(
-                    arrow.at().x() + sign * arrow.newtons().x(),
-                    arrow.at().y() + sign * arrow.newtons().y()));
-        }
-    }
-
-    private static void addAround(List<Sketch.Point> points, Sketch.Point centre, double radius) {
-        points.add(new Sketch.Point(centre.x() - radius, centre.y() - radius));
-        points.add(new Sketch.Point(centre.x() + radius, centre.y() + radius));
     }
 }

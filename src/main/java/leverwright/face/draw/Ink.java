@@ -44,7 +44,9 @@ public enum Ink {
     /** Words that belong to the fourth curve. */
     WORDS_4("t4"),
     /** Words that belong to the fifth curve. */
-    WORDS_5("t5");
+    WORDS_5("t5"),
+    /** What stood before, pale behind what stands now. */
+    GHOST("ghost");
 
     /** How many curve inks there are; curves beyond that begin again with another dash. */
     static final int CURVES = 5;

@@ -8,8 +8,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Unit;
+import org.jspecify.annotations.Nullable;
 
 /** One plot with its grid, axis words, curve names and present setting; a chart has one for every unit of its curves. */
 final class Panel {
@@ -32,6 +34,7 @@ final class Panel {
     private final boolean beside;
     private final List<List<String>> names = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
+    private @Nullable PlotArea area;
 
     /**
      * What a panel shows.
@@ -42,9 +45,25 @@ final class Panel {
      * @param curves the curves, in those units
      * @param firstInk which curve of the whole chart the first one is, so that no two panels share a look
      * @param present the setting now in force; NaN when there is none
+     * @param ghosts the curves of before, drawn pale behind, each with the place among {@code curves} of its successor
      */
     record PanelData(
-            String setting, Unit settingUnit, Unit unit, List<PlotCurve> curves, int firstInk, double present) {}
+            String setting,
+            Unit settingUnit,
+            Unit unit,
+            List<PlotCurve> curves,
+            int firstInk,
+            double present,
+            List<Ghost> ghosts) {}
+
+    /**
+     * A curve of before.
+     *
+     * @param of the place of the curve that stands there now
+     * @param curve the curve, in the units of the panel
+     * @param present the setting of before; NaN when there was none
+     */
+    record Ghost(int of, PlotCurve curve, double present) {}
 
     /**
      * Prepares a panel.
@@ -81,8 +100,12 @@ final class Panel {
 
     /** Returns the pen of a chart's curve, counted from 0: colour and dash both tell it from the others. */
     static Mark.Pen pen(int index) {
-        Double[] dash = DASHES[(index + index / Ink.CURVES) % DASHES.length];
+        Double[] dash = DASHES[dash(index)];
         return new Mark.Pen(Ink.curve(index), 2, List.of(dash), dash.length == 0);
+    }
+
+    private static int dash(int index) {
+        return (index + index / Ink.CURVES) % DASHES.length;
     }
 
     /** Returns the marks of the panel. */
@@ -92,7 +115,17 @@ final class Panel {
                 LEFT, (int) Math.round(top) + TOP, (int) width - LEFT - right, (int) (plotHeight - TOP - BOTTOM));
         Scale x = settingScale();
         Scale y = valueScale();
-        Plot plot = new Plot(frame, x, y, data.curves());
+        List<PlotCurve> all = new ArrayList<>(data.curves());
+        data.ghosts().forEach(ghost -> all.add(ghost.curve()));
+        Plot plot = new Plot(frame, x, y, all);
+        area = new PlotArea(
+                frame,
+                x,
+                y,
+                data.settingUnit(),
+                data.unit(),
+                data.firstInk(),
+                data.curves().size());
         drawGrid(frame, plot, x, y);
         drawCurves(plot);
         drawPresent(frame, plot);
@@ -102,6 +135,11 @@ final class Panel {
             drawNamesBelow(frame);
         }
         return marks;
+    }
+
+    /** Returns where the values lie, once {@link #marks()} were asked for. */
+    PlotArea area() {
+        return Objects.requireNonNull(area, "the marks of the panel were not asked for");
     }
 
     private Scale settingScale() {
@@ -119,7 +157,9 @@ final class Panel {
     private Scale valueScale() {
         double least = Double.MAX_VALUE;
         double greatest = -Double.MAX_VALUE;
-        for (PlotCurve curve : data.curves()) {
+        List<PlotCurve> all = new ArrayList<>(data.curves());
+        data.ghosts().forEach(ghost -> all.add(ghost.curve()));
+        for (PlotCurve curve : all) {
             for (int i = 0; i < curve.y().length; i++) {
                 if (!Double.isNaN(curve.y()[i])) {
                     least = Math.min(least, curve.low()[i]);
@@ -170,6 +210,17 @@ final class Panel {
     }
 
     private void drawCurves(Plot plot) {
+        for (int i = 0; i < data.ghosts().size(); i++) {
+            Ghost ghost = data.ghosts().get(i);
+            Double[] dash = DASHES[dash(data.firstInk() + ghost.of())];
+            stroke(plot.line(data.curves().size() + i), new Mark.Pen(Ink.GHOST, 2, List.of(dash), dash.length == 0));
+            double value = ghost.curve().at(ghost.present());
+            if (!Double.isNaN(value)) {
+                double across = plot.across(ghost.present());
+                double down = plot.down(value);
+                marks.add(new Mark.Fill(new Ellipse2D.Double(across - 4, down - 4, 8, 8), Ink.GHOST, 1));
+            }
+        }
         for (int i = 0; i < data.curves().size(); i++) {
             if (data.curves().get(i).hasBand()) {
                 marks.add(new Mark.Fill(plot.band(i), Ink.curve(data.firstInk() + i), 0.18));
@@ -182,7 +233,7 @@ final class Panel {
 
     private void drawPresent(Plot.Frame frame, Plot plot) {
         double present = data.present();
-        if (Double.isNaN(present)) {
+        if (Double.isNaN(present) || plot.isOutside(present)) {
             return;
         }
         double across = plot.across(present);

@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.font.GlyphVector;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -49,6 +50,20 @@ public record Picture(double width, double height, String title, String descript
                 paintWords(graphics, palette, words);
             }
         }
+    }
+
+    /**
+     * Returns the drawing with words of second rank under it, such as the caution that goes wherever the drawing goes.
+     *
+     * @param footnote the words; one line
+     */
+    public Picture withFootnote(String footnote) {
+        List<Mark> all = new ArrayList<>(marks);
+        double size = Math.min(9.5, (width - 16) / TextWidth.of(footnote));
+        double lower = height + 20;
+        all.add(new Mark.Words(
+                footnote, 8, lower - 8, Mark.Anchor.START, new Mark.Type(Ink.QUIET, size, false, false)));
+        return new Picture(width, lower, title, description, all);
     }
 
     private static BasicStroke brush(Mark.Pen pen) {

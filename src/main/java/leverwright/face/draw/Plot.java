@@ -128,6 +128,12 @@ final class Plot {
         return frame.left() + (x - horizontal.from()) / (horizontal.to() - horizontal.from()) * frame.width();
     }
 
+    /** Returns whether a setting lies beyond the ends of the axis. */
+    boolean isOutside(double x) {
+        double little = 1e-9 * (horizontal.to() - horizontal.from());
+        return x < horizontal.from() - little || x > horizontal.to() + little;
+    }
+
     /** Returns where a value lies down the picture. */
     double down(double y) {
         return frame.bottom() - (y - vertical.from()) / (vertical.to() - vertical.from()) * frame.height();

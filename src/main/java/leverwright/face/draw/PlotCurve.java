@@ -1,5 +1,7 @@
 package leverwright.face.draw;
 
+import java.util.Arrays;
+
 /**
  * A curve in the units in which it is read.
  *
@@ -30,12 +32,38 @@ record PlotCurve(String name, double[] x, double[] y, double[] low, double[] hig
         return last;
     }
 
+    /** Returns the part of the curve between two settings, NaN for no limit; its ends lie on the lines between neighbours. */
+    PlotCurve between(double from, double to) {
+        double first = Math.max(Double.isNaN(from) ? -Double.MAX_VALUE : from, x[0]);
+        double last = Math.min(Double.isNaN(to) ? Double.MAX_VALUE : to, x[x.length - 1]);
+        if (first >= last) {
+            return this;
+        }
+        double[] inside = Arrays.stream(x).filter(at -> at > first && at < last).toArray();
+        double[] settings = new double[inside.length + 2];
+        settings[0] = first;
+        System.arraycopy(inside, 0, settings, 1, inside.length);
+        settings[settings.length - 1] = last;
+        return new PlotCurve(name, settings, at(settings, y), at(settings, low), at(settings, high));
+    }
+
+    private double[] at(double[] settings, double[] values) {
+        return Arrays.stream(settings).map(setting -> at(setting, values)).toArray();
+    }
+
     /** Returns the value at a setting, on the straight line between neighbours; NaN in a gap or outside. */
     double at(double setting) {
-        for (int i = 0; i + 1 < x.length; i++) {
-            if (x[i] <= setting && setting <= x[i + 1]) {
-                double share = x[i + 1] > x[i] ? (setting - x[i]) / (x[i + 1] - x[i]) : 0;
-                return y[i] + share * (y[i + 1] - y[i]);
+        return at(setting, y);
+    }
+
+    private double at(double setting, double[] values) {
+        for (int i = 0; i < x.length; i++) {
+            if (x[i] == setting) {
+                return values[i];
+            }
+            if (i + 1 < x.length && x[i] < setting && setting < x[i + 1]) {
+                double share = (setting - x[i]) / (x[i + 1] - x[i]);
+                return values[i] + share * (values[i + 1] - values[i]);
             }
         }
         return Double.NaN;

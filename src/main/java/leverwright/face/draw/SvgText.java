@@ -52,16 +52,7 @@ public final class SvgText {
         String style = "<style>svg{" + Palette.LIGHT.variables() + "background:var(--lw-warm)}"
                 + "@media (prefers-color-scheme:dark){svg{" + Palette.DARK.variables() + "}}" + styles() + "</style>\n";
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                + write(withFootnote(picture, footnote), "drawing", " xmlns=\"http://www.w3.org/2000/svg\"", style);
-    }
-
-    private static Picture withFootnote(Picture picture, String footnote) {
-        List<Mark> marks = new ArrayList<>(picture.marks());
-        double size = Math.min(9.5, (picture.width() - 16) / TextWidth.of(footnote));
-        Mark.Type type = new Mark.Type(Ink.QUIET, size, false, false);
-        double height = picture.height() + 20;
-        marks.add(new Mark.Words(footnote, 8, height - 8, Mark.Anchor.START, type));
-        return new Picture(picture.width(), height, picture.title(), picture.description(), marks);
+                + write(picture.withFootnote(footnote), "drawing", " xmlns=\"http://www.w3.org/2000/svg\"", style);
     }
 
     /** Returns the rules of the style sheet that drawings need beside the variables. */

@@ -8,11 +8,11 @@ import leverwright.run.result.FigureResult;
 import leverwright.run.result.Result;
 
 /** The cautions and remarks that travel with a result. */
-final class Notes {
+public final class Notes {
     private Notes() {}
 
     /** Returns the notes of a result and of what it shows, each once. */
-    static List<String> of(Result result) {
+    public static List<String> of(Result result) {
         Set<String> notes = new LinkedHashSet<>(result.notes());
         if (result instanceof CurvesResult curves) {
             notes.addAll(curves.curves().notes());

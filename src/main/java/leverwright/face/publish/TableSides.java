@@ -10,11 +10,16 @@ import leverwright.run.result.TableResult;
  * Where a table says which side its numbers count: in the heading of a column whose numbers all count the same, in a column
  * of its own where one column mixes them, and beside each number where several do.
  */
-final class TableSides {
+public final class TableSides {
     private final TableResult table;
     private final List<Integer> mixed;
 
-    TableSides(TableResult table) {
+    /**
+     * Looks at a table.
+     *
+     * @param table the table
+     */
+    public TableSides(TableResult table) {
         this.table = table;
         mixed = java.util.stream.IntStream.range(0, table.headings().size())
                 .filter(column -> sides(column).size() > 1)
@@ -23,7 +28,7 @@ final class TableSides {
     }
 
     /** Returns a column's heading, with the side that all its numbers count. */
-    String heading(int column) {
+    public String heading(int column) {
         Set<Sides> sides = sides(column);
         String heading = table.headings().get(column);
         Sides only = sides.size() == 1 ? sides.iterator().next() : Sides.NOT_SIDED;
@@ -34,19 +39,19 @@ final class TableSides {
     }
 
     /** Returns whether the table needs a column that says which side a row counts. */
-    boolean hasColumn() {
+    public boolean hasColumn() {
         return mixed.size() == 1;
     }
 
     /** Returns what that column says in a row. */
-    String ofRow(List<TableResult.Entry> row) {
+    public String ofRow(List<TableResult.Entry> row) {
         return row.get(mixed.get(0)) instanceof TableResult.NumberEntry number
                 ? number.sides().words()
                 : "";
     }
 
     /** Returns the side to be said beside a number itself; empty where heading or column say it. */
-    String beside(int column, TableResult.NumberEntry number) {
+    public String beside(int column, TableResult.NumberEntry number) {
         return mixed.size() > 1 && mixed.contains(column) ? number.sides().words() : "";
     }
 

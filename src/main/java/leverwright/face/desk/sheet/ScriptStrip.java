@@ -1,0 +1,117 @@
+package leverwright.face.desk.sheet;
+
+import javafx.beans.InvalidationListener;
+import javafx.scene.layout.VBox;
+import leverwright.face.desk.editor.ScriptEditor;
+import leverwright.face.desk.model.Caret;
+import leverwright.face.desk.model.CellView;
+import leverwright.face.desk.model.DeskModel;
+import leverwright.workbook.session.Span;
+
+/** A script at the left and what it comes to at the right on a warmer ground; in a narrow sheet one under the other. */
+final class ScriptStrip extends Strip {
+
+    /** Width of the sheet, in em of the text, from which on script and results stand side by side. */
+    private static final double BROAD = 48;
+
+    private static final double SCRIPT_SHARE = 0.47;
+    private static final double EM = 13;
+
+    private final DeskModel model;
+    private final StripHead head;
+    private final ScriptEditor editor;
+    private final VBox left = new VBox();
+    private final ResultsPane results;
+    private final InvalidationListener follow = changed -> refresh();
+
+    ScriptStrip(DeskModel model, CellView cell, StripDeeds deeds, SavePlace places) {
+        super(cell);
+        this.model = model;
+        getStyleClass().add("script-strip");
+        head = new StripHead(model, cell, deeds);
+        editor = new ScriptEditor(model, cell.id());
+        left.getStyleClass().add("strip-script");
+        left.getChildren().addAll(head, editor);
+        results = new ResultsPane(model, cell, places, this::go);
+        getChildren().addAll(left, results);
+        cell.title().addListener(follow);
+        cell.shown().addListener(follow);
+        cell.held().addListener(follow);
+        refresh();
+    }
+
+    private void refresh() {
+        head.showTitle();
+        head.showState(cell().shown().get());
+        results.show(cell().shown().get(), cell().held().get());
+        String title = cell().title().get();
+        setAccessibleText(title.isEmpty() ? "Script " + cell().id() : "Script " + title);
+    }
+
+    private void go(Span span) {
+        focusAt(new Caret(cell().id(), offset(cell().text().get(), span)));
+    }
+
+    /** Returns the offset at which a span begins. */
+    static int offset(String text, Span span) {
+        int start = 0;
+        for (int line = 1; line < span.line(); line++) {
+            int next = text.indexOf('\n', start);
+            if (next < 0) {
+                return text.length();
+            }
+            start = next + 1;
+        }
+        return Math.min(text.length(), start + span.column() - 1);
+    }
+
+    @Override
+    void focusAt(Caret caret) {
+        editor.focusAt(caret);
+    }
+
+    private boolean isBroad(double width) {
+        return width >= BROAD * EM * model.looks().get().textScale();
+    }
+
+    private double leftWidth(double width) {
+        return snapSizeX(isBroad(width) ? width * SCRIPT_SHARE : width);
+    }
+
+    private double rightWidth(double width) {
+        return isBroad(width) ? width - leftWidth(width) : width;
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        double wide = width > 0 ? width : getWidth();
+        double one = snapSizeY(left.prefHeight(leftWidth(wide)));
+        double two = snapSizeY(results.prefHeight(rightWidth(wide)));
+        double rule = snappedBottomInset();
+        return (isBroad(wide) ? Math.max(one, two) : one + two) + rule;
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double width = getWidth();
+        double height = getHeight() - snappedBottomInset();
+        if (isBroad(width)) {
+            double middle = leftWidth(width);
+            left.resizeRelocate(0, 0, middle, height);
+            results.resizeRelocate(middle, 0, width - middle, height);
+        } else {
+            double one = snapSizeY(left.prefHeight(width));
+            left.resizeRelocate(0, 0, width, one);
+            results.resizeRelocate(0, one, width, Math.max(0, height - one));
+        }
+    }
+
+    @Override
+    void dispose() {
+        cell().title().removeListener(follow);
+        cell().shown().removeListener(follow);
+        cell().held().removeListener(follow);
+        editor.dispose();
+        results.dispose();
+    }
+}
