@@ -34,8 +34,8 @@ final class Survey {
             return 1;
         }
         for (DataFile.Row row : CORRELATIONS.rows()) {
-            boolean pair = row.segment().equals(one) && row.endPoints().equals(other)
-                    || row.segment().equals(other) && row.endPoints().equals(one);
+            boolean pair = (row.segment().equals(one) && row.endPoints().equals(other))
+                    || (row.segment().equals(other) && row.endPoints().equals(one));
             if (pair && row.sex().equals(sex.name())) {
                 return row.value();
             }

@@ -65,7 +65,11 @@ public final class Repetition {
         this.tempo = tempo;
     }
 
-    /** An exercise by a lifter, waiting for the knob that moves. */
+    /**
+     * An exercise by a lifter, waiting for the knob that moves.
+     *
+     * @param performance what moves
+     */
     public record Of(Performance performance) {
         /**
          * Returns the repetition that turns a knob from one setting to another and back; 2 s out and 1 s back unless told.
