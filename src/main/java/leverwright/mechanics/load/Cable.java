@@ -18,7 +18,7 @@ import leverwright.mechanics.working.Step;
  * @param stack kg, 0 to {@link #GREATEST_MASS}
  * @param ratio how many times the handle moves as far as the stack, greater than 0, at most 20
  * @param efficiency of all pulleys together, 0.05 to 1
- * @param start length of cable, m, up to which the stack rests on its stop and the cable is slack
+ * @param start length of cable, m, up to which the stack rests on its stop and the cable is slack; 0 for no stop
  * @param held how friction counts when nothing moves
  */
 public record Cable(double stack, double ratio, double efficiency, double start, Direction held) implements Resistance {
@@ -73,7 +73,7 @@ public record Cable(double stack, double ratio, double efficiency, double start,
 
     /** What the stack pulls with at the handle before friction, N. */
     private double pull(Travel travel) {
-        if (travel.position() < start) {
+        if (start > 0 && travel.position() < start) {
             throw new IllegalArgumentException("the cable is slack: it lifts its stack from " + start + " m on, and is "
                     + travel.position() + " m long; move the pulley further away");
         }
@@ -126,6 +126,9 @@ public record Cable(double stack, double ratio, double efficiency, double start,
         Expression pull = travel.acceleration() == 0
                 ? m.times(g).dividedBy(i)
                 : m.times(g.plus(a.dividedBy(i))).dividedBy(i);
+        if (efficiency == 1) {
+            return List.of(Step.of("S", pull, Force.of(pull(travel)), "the stack's pull at the handle"));
+        }
         Step stackPull = Step.of("S", pull, Force.of(pull(travel)), "the stack's pull at the handle, without friction");
         Expression eta = Expression.symbol("eta", Ratio.of(efficiency), "efficiency of the pulleys; set");
         return switch (direction(travel)) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import leverwright.mechanics.body.Joint;
@@ -46,6 +47,9 @@ import org.jspecify.annotations.Nullable;
 public final class Repetition {
     private static final int SAMPLES = 65;
     private static final int INSTANTS = 201;
+    /** Change of energy, J, below which it counts as back where it was. */
+    private static final double BACK = 1e-6;
+
     private static final String BY_MOTION = "minimum jerk between rest and rest; inverse dynamics of rigid segments";
 
     private final Performance performance;
@@ -369,10 +373,12 @@ public final class Repetition {
         rows.add(List.of("heat in loads", Work.of(0), Work.of(-all.heat())));
         Set<String> notes = new LinkedHashSet<>();
         notes.add(String.format(
-                java.util.Locale.ROOT,
-                "The account closes to %.0e of its parts; over the whole repetition the energy grows by %.1e J.",
+                Locale.ROOT,
+                "The account closes to %.0e of its parts; after the whole repetition %s.",
                 all.residual(),
-                all.growth()));
+                Math.abs(all.growth()) < BACK
+                        ? "the energy is back where it was"
+                        : String.format(Locale.ROOT, "the energy has grown by %.3g J", all.growth())));
         notes.addAll(cautionList());
         return new Listing(
                 "Energy account of one repetition: " + performance,

@@ -115,9 +115,8 @@ public final class ResistanceCurve {
         return sum / values.size();
     }
 
-    private String label(String what) {
-        return what + " of " + joint.words() + " " + (positive ? joint.positiveAction() : joint.negativeAction())
-                + " moment";
+    private String action() {
+        return joint.words() + " " + (positive ? joint.positiveAction() : joint.negativeAction());
     }
 
     private Set<String> notes() {
@@ -140,14 +139,14 @@ public final class ResistanceCurve {
     public Answer<Moment> peakMoment() {
         HeldPosture at = postures.get(peak());
         Answer<Moment> moment = positive ? at.moment(joint) : at.flexionMoment(joint);
-        return Answer.of(label("peak"), moment.value(), joint.sides(), moment::working)
+        return Answer.of("peak " + action() + " moment", moment.value(), joint.sides(), moment::working)
                 .noted(notes());
     }
 
     /** Returns the joint's flexion where the moment is greatest. */
     public Answer<Angle> peakAt() {
         return found(
-                label("flexion at the peak"),
+                joint.words() + " flexion at the peak of the " + action() + " moment",
                 Angle.of(flexions.get(peak())),
                 Sides.NOT_SIDED,
                 "found among 201 settings",
@@ -156,13 +155,18 @@ public final class ResistanceCurve {
 
     /** Returns the mean moment over the range. */
     public Answer<Moment> meanMoment() {
-        return found(label("mean"), Moment.of(mean(moments)), joint.sides(), "mean over 201 even settings", notes());
+        return found(
+                "mean " + action() + " moment",
+                Moment.of(mean(moments)),
+                joint.sides(),
+                "mean over 201 even settings",
+                notes());
     }
 
     /** Returns mean over peak: 1 for an even load. */
     public Answer<Ratio> flatness() {
         double flat = mean(moments) / moments.get(peak());
-        String label = label("flatness");
+        String label = "flatness of the " + action() + " moment";
         return Answer.of(
                         label,
                         Ratio.of(flat),
@@ -197,7 +201,8 @@ public final class ResistanceCurve {
 
     private Curves curves(List<Curves.Curve> more, List<String> notes) {
         List<Curves.Curve> all = new ArrayList<>();
-        all.add(Curves.Curve.of(label("resistance,"), Unit.NEWTON_METRE, joint.sides(), new ArrayList<>(moments)));
+        all.add(Curves.Curve.of(
+                action() + " moment, resistance", Unit.NEWTON_METRE, joint.sides(), new ArrayList<>(moments)));
         all.addAll(more);
         return new Curves(
                 "Resistance through the range: " + performance,
@@ -215,7 +220,7 @@ public final class ResistanceCurve {
     public Match against(StrengthCurve strength) {
         if (strength.joint() != joint || strength.positive() != positive) {
             throw new IllegalArgumentException("the strength curve is of another joint or action (" + strength.words()
-                    + "); allowed: that of the " + label("").strip());
+                    + "); allowed: that of the " + action());
         }
         return new Match(strength);
     }
@@ -250,8 +255,8 @@ public final class ResistanceCurve {
                 }
             }
             if (least < 0) {
-                throw new IllegalArgumentException("nowhere in the range does the exercise ask for "
-                        + label("the").strip() + " where strength was measured; choose another range or measure there");
+                throw new IllegalArgumentException("nowhere in the range does the exercise ask for " + action()
+                        + " where strength was measured; choose another range or measure there");
             }
             if (left > 0) {
                 notes.add(
