@@ -1,9 +1,5 @@
 package leverwright.face.draw;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.Working;
@@ -58,26 +54,7 @@ public final class ValueText {
      * 127.1"}; empty when it has none.
      */
     public static String band(Quantity quantity) {
-        if (!quantity.hasBand()) {
-            return "";
-        }
-        double shown =
-                quantity.unit().fromSi(quantity.value() == 0 ? quantity.high() - quantity.low() : quantity.value());
-        int decimals = NumberText.rounded(shown, DIGITS).scale();
-        return limit(quantity, quantity.low(), decimals, RoundingMode.FLOOR)
-                + " to "
-                + limit(quantity, quantity.high(), decimals, RoundingMode.CEILING);
-    }
-
-    /**
-     * A limit rounded outwards, so that the printed band never promises more than the computed one; what only the last bits of
-     * a double say is left out before.
-     */
-    private static String limit(Quantity quantity, double si, int decimals, RoundingMode outwards) {
-        BigDecimal number = new BigDecimal(quantity.unit().fromSi(si))
-                .round(new MathContext(12, RoundingMode.HALF_EVEN))
-                .setScale(decimals, outwards);
-        return NumberText.print(number.signum() == 0 ? BigDecimal.ZERO : number);
+        return quantity.band(DIGITS);
     }
 
     /**

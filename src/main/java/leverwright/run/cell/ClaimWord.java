@@ -92,8 +92,7 @@ public final class ClaimWord implements ResultBuilder {
         String value = unit.format(computed.value(), 4)
                 + (answer.sides() == Sides.NOT_SIDED ? "" : " " + answer.sides().words());
         if (computed.hasBand()) {
-            value += ", between " + unit.format(computed.low(), 4) + " and " + unit.format(computed.high(), 4)
-                    + " with the errors typed";
+            value += " (" + computed.band(4) + " with the errors typed)";
         }
         String head = "the " + answer.label() + " is " + value + " in this model";
         return verdict == Verdict.CANNOT_TELL ? head + ", which reaches over the claim's limit" : head;

@@ -1,5 +1,9 @@
 package leverwright.run.result;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Unit;
 
 /**
@@ -49,5 +53,31 @@ public record Quantity(double value, double low, double high, Unit unit) {
     /** Returns whether a typed error gave this value a band of some width. */
     public boolean hasBand() {
         return low < high;
+    }
+
+    /**
+     * Returns the limits of the band with as many decimals as the value, rounded outwards, for example {@code "118.4 to
+     * 127.1"}; empty when there is none.
+     *
+     * @param digits significant digits of the value in print
+     */
+    public String band(int digits) {
+        if (!hasBand()) {
+            return "";
+        }
+        int decimals = NumberText.rounded(unit.fromSi(value == 0 ? high - low : value), digits)
+                .scale();
+        return limit(low, decimals, RoundingMode.FLOOR) + " to " + limit(high, decimals, RoundingMode.CEILING);
+    }
+
+    /**
+     * A limit rounded outwards, so that the printed band never promises more than the computed one; what only the last bits of
+     * a double say is left out before.
+     */
+    private String limit(double si, int decimals, RoundingMode outwards) {
+        BigDecimal number = new BigDecimal(unit.fromSi(si))
+                .round(new MathContext(12, RoundingMode.HALF_EVEN))
+                .setScale(decimals, outwards);
+        return NumberText.print(number.signum() == 0 ? BigDecimal.ZERO : number);
     }
 }

@@ -263,11 +263,22 @@ final class CellCompiler {
                 new CompiledCell(cell, raw, passed.classes(), immutable, shape, WrittenImports.of(cell)), null);
     }
 
-    private static CellOutcome refused(ParsedCell cell, List<Refusal> refusals) {
+    private static CellOutcome refused(ParsedCell cell, List<Refusal> all) {
+        List<Refusal> refusals =
+                all.stream().filter(each -> !isToldBy(all, each)).toList();
         String words = refusals.stream().limit(5).map(Refusal::message).collect(Collectors.joining("\n"));
         int line = refusals.get(0).line();
         Span span = line > 0 ? Span.ofLine(cell.script().text(), line) : null;
         return CellOutcome.without(cell.script().id(), CellState.REFUSED, words, span);
+    }
+
+    /** A class that is refused stands for its members in the same line, and one with a line for one without. */
+    private static boolean isToldBy(List<Refusal> all, Refusal refusal) {
+        return all.stream()
+                .anyMatch(other -> (other.line() > 0
+                                && refusal.line() == 0
+                                && other.subject().equals(refusal.subject()))
+                        || (other.line() == refusal.line() && refusal.subject().startsWith(other.subject() + ".")));
     }
 
     private static String shape(ParsedCell cell, Map<CellNames.Variable, String> types, Set<String> immutable) {

@@ -230,4 +230,18 @@ class RefusalTest {
                 outcome::message);
         assertEquals(2, java.util.Objects.requireNonNull(outcome.span()).line());
     }
+
+    @Test
+    void aRefusedClassIsToldOnceForAllItsMembers() {
+        CellOutcome outcome = session.run(
+                        SessionTest.cells("var t = new Thread(() -> { });\nt.start();\nSystem.exit(t.getPriority());"))
+                .outcome("a");
+        assertEquals(CellState.REFUSED, outcome.state());
+        List<String> lines = outcome.message().lines().toList();
+        assertEquals(
+                List.of("line 1", "line 2", "line 3"),
+                lines.stream().map(line -> line.substring(0, 6)).distinct().toList(),
+                outcome.message());
+        assertEquals(1, lines.stream().filter(line -> line.startsWith("line 1")).count(), outcome.message());
+    }
 }
