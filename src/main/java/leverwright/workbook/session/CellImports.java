@@ -19,6 +19,8 @@ final class CellImports {
             "import leverwright.mechanics.exercise.*;",
             "import leverwright.mechanics.load.*;",
             "import leverwright.mechanics.motion.*;",
+            "import leverwright.mechanics.numeric.Vector;",
+            "import leverwright.mechanics.posture.Place;",
             "import leverwright.mechanics.study.*;",
             "import static leverwright.mechanics.measure.Measures.*;",
             "import static leverwright.mechanics.measure.Sides.*;",
