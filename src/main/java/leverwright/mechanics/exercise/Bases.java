@@ -7,6 +7,8 @@ import java.util.Optional;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Measures;
+import leverwright.mechanics.numeric.Trigonometry;
 import leverwright.mechanics.working.Sketch;
 import org.jspecify.annotations.Nullable;
 
@@ -17,7 +19,7 @@ final class Bases {
                     + " finds what is left, so that the pressure lies at the chosen place of the foot. Set three, and the posture is"
                     + " held as set and the pressure falls where it falls.";
     private static final String BESIDE =
-            "Each foot stands below its hip; moments about one foot give what the other one carries.";
+            "Straight legs stand on the feet; moments about one foot give what the other one carries.";
     private static final double FLOOR = 0.6;
 
     private Bases() {}
@@ -91,6 +93,14 @@ final class Bases {
         }
     }
 
+    /** The arms hang plumb whatever the trunk does. */
+    static void plumbArms(Plan plan) {
+        for (Member member : List.of(Member.UPPER_ARM, Member.FOREARM, Member.HAND)) {
+            plan.leans.put(member, LeanRule.fixed(deg(0)));
+            mirror(plan, member);
+        }
+    }
+
     private static void mirror(Plan plan, Member member) {
         LeanRule rule = plan.leans.get(member);
         if (rule != null) {
@@ -116,21 +126,20 @@ final class Bases {
                     plan.anchor = Anchor.HIP;
                     plan.anchorY = work -> work.si(SetupKnobs.SEAT_HEIGHT);
                     plan.anchorWords = "on the seat, from which x counts";
-                    plan.held = Member.TRUNK.bit() | Member.THIGH.bit();
+                    plan.held = Member.TRUNK.bit() | Member.THIGH.bit() | Member.FOOT.bit();
                     all(plan, deg(0), deg(-90), deg(0), deg(0));
                 })
                 .show(work -> bench(work, -0.2, 0.35))
-                .carriedBy("seat and backrest hold thighs and trunk");
+                .carriedBy("seat and backrest hold thighs and trunk, the floor the feet");
     }
 
     static Movement lying(Movement movement, Angle trunk) {
-        return movement.knob(
-                        SetupKnobs.SEAT_HEIGHT, leverwright.mechanics.measure.Measures.cm(55), "a bench (from memory)")
+        return movement.knob(SetupKnobs.SEAT_HEIGHT, Measures.cm(55), "a bench (from memory)")
                 .change(plan -> {
                     plan.anchor = Anchor.HIP;
                     plan.anchorY = work -> work.si(SetupKnobs.SEAT_HEIGHT);
                     plan.anchorWords = "on the bench, from which x counts";
-                    plan.held = Member.TRUNK.bit() | Member.THIGH.bit();
+                    plan.held = Member.TRUNK.bit() | Member.THIGH.bit() | Member.SHANK.bit();
                     all(plan, trunk, trunk, trunk, trunk);
                 })
                 .show(work -> bench(work, -FLOOR, FLOOR))
@@ -151,10 +160,16 @@ final class Bases {
         return sideways(movement)
                 .change(plan -> {
                     plan.anchor = Anchor.HEEL;
-                    plan.anchorX = work -> halfHips(work);
+                    plan.anchorX = work -> work.si(SetupKnobs.STANCE_WIDTH) / 2;
                     plan.held = Member.FOOT.bit();
                     all(plan, deg(0), deg(0), deg(0), deg(0));
+                    LeanRule leg = LeanRule.worked(Bases::legLean, "follows: straight legs from the hips to the feet");
+                    for (Member member : List.of(Member.THIGH, Member.SHANK)) {
+                        plan.leans.put(member, leg);
+                        mirror(plan, member);
+                    }
                 })
+                .knob(SetupKnobs.STANCE_WIDTH)
                 .contact(new Contact(
                         "other foot",
                         Spot.onSole(Member.OTHER_FOOT),
@@ -165,14 +180,25 @@ final class Bases {
                         Knobs.FRICTION,
                         "0 by default, feet that press straight down."))
                 .show(work -> floor(work, 0))
-                .carriedBy("both feet on the floor, each below its hip")
+                .carriedBy("both feet on the floor, apart")
                 .says(BESIDE);
     }
 
-    static double halfHips(Work work) {
-        return work.si(SetupKnobs.HIP_SPACING)
-                * work.layout().body().lifter().stature().si()
-                / 2;
+    /** The lean of a straight leg seen from the front, from its foot to its hip; outwards of the hip is negative. */
+    private static double legLean(Work work) {
+        Skeleton body = work.layout().body();
+        double hips = work.si(SetupKnobs.HIP_SPACING) * body.lifter().stature().si() / 2;
+        double leg = body.length(Segment.THIGH) + body.length(Segment.SHANK);
+        double out = work.si(SetupKnobs.STANCE_WIDTH) / 2 - hips;
+        if (Math.abs(out) >= leg) {
+            throw new ImpossibleSetting("the feet are " + Measures.m(2 * (out + hips)) + " apart, but the legs are "
+                    + Measures.m(leg) + " long; set the stance narrower");
+        }
+        return -Trigonometry.arcSine(out / leg);
+    }
+
+    static Sketch.Shape line(double from, double to, double y) {
+        return new Sketch.GroundLine(new Sketch.Point(from, y), new Sketch.Point(to, y));
     }
 
     static void floor(Work work, double y) {

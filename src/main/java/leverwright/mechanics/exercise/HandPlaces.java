@@ -122,7 +122,7 @@ final class HandPlaces {
     }
 
     /** The trunk's upper end: the shoulder where both are one, else the middle between them. */
-    private Expression.Symbol shoulders(boolean isX) {
+    Expression.Symbol shoulders(boolean isX) {
         if (layout.shoulderOffset(false) == 0) {
             return hand.joint(Joint.SHOULDER, false, isX);
         }

@@ -37,32 +37,52 @@ final class Holds {
                         "bar", Spot.onShoulders(Knobs.BAR_HEIGHT_ON_TRUNK, Knobs.BAR_BEHIND_TRUNK), Knobs.BAR, 1));
     }
 
-    static Movement cable(Movement movement, String name, Spot at, Length ahead, Length height) {
-        Movement knobs = movement.knob(Knobs.STACK)
-                .knob(SetupKnobs.PULLEY_AHEAD, ahead, "where this exercise has it (from memory): measure it")
-                .knob(SetupKnobs.PULLEY_HEIGHT, height, "where this exercise has it (from memory): measure it")
-                .knob(SetupKnobs.PULL_DIRECTION);
+    /** A cable; seen from the front or from the head one for each side, each with half of the stack, unless one alone is asked for. */
+    static Movement cable(Movement movement, String name, Spot at, Length first, Length second) {
         boolean both = movement.plan().parting.isSplit(at.on().segment()) && movement.plan().plane != Plane.SAGITTAL;
-        Pull one = new Pull(name, at, new Sizes.Stack(Knobs.STACK, both ? 2 : 1), pulley(false));
+        Movement one = oneCable(movement, name, at, first, second, both ? 2 : 1);
         if (!both) {
-            return knobs.add(one);
+            return one;
         }
         Spot twin = new Spot(
                 at.on().twin(), at.from(), at.along(), at.fixedAlong(), at.across(), at.acrossSign(), at.fixedAcross());
-        return knobs.add(one).add(new Pull("other " + name, twin, new Sizes.Stack(Knobs.STACK, 2), pulley(true)));
+        Pull.Pulley pulley = pulley(movement.plan().plane, true);
+        return one.add(new Pull("other " + name, twin, new Sizes.Stack(Knobs.STACK, 2), pulley));
     }
 
-    private static Pull.Pulley pulley(boolean mirrored) {
-        return new Pull.Pulley(SetupKnobs.PULLEY_AHEAD, SetupKnobs.PULLEY_HEIGHT, SetupKnobs.PULL_DIRECTION, mirrored);
+    static Movement oneCable(Movement movement, String name, Spot at, Length first, Length second, int parts) {
+        Plane plane = movement.plan().plane;
+        return movement.knob(Knobs.STACK)
+                .knob(horizontal(plane), first, "where this exercise has it (from memory): measure it")
+                .knob(vertical(plane), second, "where this exercise has it (from memory): measure it")
+                .knob(SetupKnobs.PULL_DIRECTION)
+                .add(new Pull(name, at, new Sizes.Stack(Knobs.STACK, parts), pulley(plane, false)));
+    }
+
+    private static Knob<Length> horizontal(Plane plane) {
+        return plane == Plane.SAGITTAL ? SetupKnobs.PULLEY_AHEAD : SetupKnobs.PULLEY_ASIDE;
+    }
+
+    private static Knob<Length> vertical(Plane plane) {
+        return plane == Plane.TRANSVERSE ? SetupKnobs.PULLEY_AHEAD : SetupKnobs.PULLEY_HEIGHT;
+    }
+
+    private static Pull.Pulley pulley(Plane plane, boolean mirrored) {
+        return new Pull.Pulley(horizontal(plane), vertical(plane), SetupKnobs.PULL_DIRECTION, mirrored);
+    }
+
+    /** A machine's pad on a segment, square to it: stack times the wheel's arm over the pad's distance. */
+    static Movement pad(Movement movement, Spot at, int sense) {
+        return movement.knob(Knobs.STACK)
+                .knob(Knobs.WHEEL_ARM)
+                .knob(Knobs.PAD_FORCE)
+                .add(new Pull("pad", at, new Sizes.Wheel(), new Pull.Square(at.on(), sense)));
     }
 
     static Movement force(Movement movement, String name, Spot at) {
         return movement.knob(SetupKnobs.PULL)
                 .knob(SetupKnobs.PULL_DIRECTION)
                 .add(new Pull(
-                        name,
-                        at,
-                        new Sizes.Given(SetupKnobs.PULL, 1),
-                        new Pull.ByKnob(SetupKnobs.PULL_DIRECTION, false)));
+                        name, at, new Sizes.Given(SetupKnobs.PULL, 1), new Pull.ByKnob(SetupKnobs.PULL_DIRECTION, 0)));
     }
 }

@@ -3,6 +3,8 @@ package leverwright.mechanics.exercise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import leverwright.mechanics.body.Segment;
 
 /** Lays a movement out for a body: leans, places, limbs that reach, loads, contacts. */
@@ -24,7 +26,12 @@ final class Laying implements Stance.Upper {
     Layout lay() {
         prepare();
         if (plan.standing) {
+            work.searching(true);
             new Stance(layout, settings, 0, this, swapped).stand(plan.preferred);
+            work.searching(false);
+            if (!plan.reaches.isEmpty()) {
+                place(layout);
+            }
         } else {
             Search search = plan.search;
             if (search == null) {
@@ -95,6 +102,9 @@ final class Laying implements Stance.Upper {
         for (Map.Entry<Member, LeanRule> entry : plan.leans.entrySet()) {
             layout.lean(work.on(entry.getKey()), entry.getValue().of(work));
         }
+        if (plan.search != null) {
+            anchor();
+        }
         layout.placeLegsAndTrunk();
         layout.placeArms();
         reachAndLoad();
@@ -134,6 +144,7 @@ final class Laying implements Stance.Upper {
     }
 
     private void finish() {
+        plan.checks.forEach(check -> check.accept(work));
         for (Map.Entry<Member, LeanRule> entry : plan.leans.entrySet()) {
             Member member = work.on(entry.getKey());
             boolean reached = plan.reaches.stream().anyMatch(reach -> reaches(reach, entry.getKey()));
@@ -174,6 +185,9 @@ final class Laying implements Stance.Upper {
             if (plan.loads.get(k) instanceof Contact contact) {
                 contact.remark(read, laid.loads().get(k)).ifPresent(remarks::add);
             }
+        }
+        for (Function<Work, Optional<String>> remark : plan.remarks) {
+            remark.apply(read).ifPresent(remarks::add);
         }
         return remarks;
     }

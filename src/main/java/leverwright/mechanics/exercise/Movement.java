@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
@@ -89,7 +90,7 @@ public final class Movement extends Setting<Movement> {
 
     /**
      * Returns this exercise standing on both feet, upright with straight knees; the legs lean so that the pressure lies at the
-     * chosen place of the foot. Seen from the front each foot stands below its hip and moments give their shares.
+     * chosen place of the foot. Seen from the front the feet stand apart and moments give their shares.
      */
     public Movement standing() {
         return Bases.standing(this);
@@ -256,19 +257,37 @@ public final class Movement extends Setting<Movement> {
      * @throws IllegalArgumentException if no segment has the name of its link
      */
     public Movement load(leverwright.mechanics.load.Load load) {
-        LoadRule rule = Given.of(load, plan.loads.size());
-        return change(copy -> copy.loads.add(rule));
+        return add(Given.of(load, plan.loads.size()));
     }
 
     Movement add(LoadRule rule) {
-        return change(copy -> copy.loads.add(rule));
+        return change(copy -> copy.add(rule));
     }
 
     /** Adds a contact, which needs its own knobs and says what is free. */
     Movement contact(Contact contact) {
         return knob(contact.free()).knob(contact.friction()).change(copy -> {
-            copy.loads.add(contact);
+            copy.add(contact);
             copy.free.add(contact.freeComponent());
+        });
+    }
+
+    Movement check(Consumer<Work> check) {
+        return change(copy -> copy.checks.add(check));
+    }
+
+    Movement remark(Function<Work, Optional<String>> remark) {
+        return change(copy -> copy.remarks.add(remark));
+    }
+
+    /** Adds a limb that bends so that its end is at a place; where sides mirror, the other one's too. */
+    Movement reach(Reach reach) {
+        return change(copy -> {
+            copy.reaches.add(reach);
+            if (copy.parting.isSplit(reach.upper().segment()) && copy.plane != Plane.SAGITTAL) {
+                Reach.Target mirror = new Targets.Mirrored(reach.target());
+                copy.reaches.add(new Reach(reach.upper().twin(), mirror, reach.bend(), reach.toWrist()));
+            }
         });
     }
 

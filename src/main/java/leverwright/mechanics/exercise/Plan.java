@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Ratio;
@@ -69,6 +71,8 @@ final class Plan {
     double pathTo;
     Set<Joint> drives = new LinkedHashSet<>();
     Map<Knob<?>, Drawing.Moved> moves = new LinkedHashMap<>();
+    List<Consumer<Work>> checks = new ArrayList<>();
+    List<Function<Work, Optional<String>>> remarks = new ArrayList<>();
     List<String> trains = new ArrayList<>();
     List<String> supports = new ArrayList<>();
     List<String> assumptions = new ArrayList<>();
@@ -111,6 +115,8 @@ final class Plan {
         copy.pathTo = pathTo;
         copy.drives = new LinkedHashSet<>(drives);
         copy.moves = new LinkedHashMap<>(moves);
+        copy.checks = new ArrayList<>(checks);
+        copy.remarks = new ArrayList<>(remarks);
         copy.trains = new ArrayList<>(trains);
         copy.supports = new ArrayList<>(supports);
         copy.assumptions = new ArrayList<>(assumptions);
@@ -120,8 +126,12 @@ final class Plan {
         return copy;
     }
 
-    /** Whether a member's lean has a rule of its own. */
-    boolean rules(Member member) {
-        return leans.containsKey(member);
+    /** Adds a load before the contacts, which carry what the loads ask for. */
+    void add(LoadRule rule) {
+        int at = 0;
+        while (at < loads.size() && !(loads.get(at) instanceof Contact)) {
+            at++;
+        }
+        loads.add(rule instanceof Contact ? loads.size() : at, rule);
     }
 }

@@ -77,17 +77,19 @@ record Pull(String name, Spot at, Size size, Aim aim) implements LoadRule {
         }
     }
 
-    /** A direction that a knob sets, rad counter-clockwise from forward. */
-    record ByKnob(Knob<Angle> knob, boolean mirrors) implements Aim {
+    /** A direction that a knob sets, with a fixed angle added, rad counter-clockwise from forward. */
+    record ByKnob(Knob<Angle> knob, double added) implements Aim {
         @Override
         public double direction(Work work, double x, double y) {
-            return work.si(knob);
+            return work.si(knob) + added;
         }
 
         @Override
         public Expression in(Hand hand, Work work, Load load, boolean isX) {
             Expression angle = hand.input(
-                    "δ_" + load.symbol(), Angle.of(work.si(knob)), "direction, counter-clockwise from forward; set");
+                    "δ_" + load.symbol(),
+                    Angle.of(work.si(knob) + added),
+                    "direction, counter-clockwise from forward; set");
             return isX ? Expression.cosine(angle) : Expression.sine(angle);
         }
     }

@@ -9,13 +9,20 @@ import leverwright.mechanics.numeric.Trigonometry;
 import leverwright.mechanics.working.Expression;
 
 /**
- * A limb that bends so that its end lies at a place: hands on a bar, a foot on the floor. Hand and forearm lie in one line.
+ * A limb that bends so that its end lies at a place: hands on a bar, a foot on the floor. Hand and forearm lie in one line,
+ * unless the wrist is what has a place.
  *
  * @param upper upper arm or thigh, of either side of the rules
  * @param target where the grip, or the ankle, is meant to be
  * @param bend 1 where the elbow bends by turning the forearm counter-clockwise, −1 clockwise; 1 for a knee that points ahead
+ * @param toWrist whether the wrist is to be there, and the hand leans by its own rule
  */
-record Reach(Member upper, Target target, int bend) {
+record Reach(Member upper, Target target, int bend, boolean toWrist) {
+    /** A limb whose grip, or ankle, is to be at a place. */
+    Reach(Member upper, Target target, int bend) {
+        this(upper, target, bend, false);
+    }
+
     /** A place that may follow from knobs and from the posture of the trunk. */
     interface Target {
         double x(Work work);
@@ -24,6 +31,13 @@ record Reach(Member upper, Target target, int bend) {
 
         /** How x or y follows, for the working. */
         Expression in(Hand hand, Work work, boolean isX);
+    }
+
+    /** Reach beyond the limb's length, m, that is rounding of a search. */
+    private static final double ROUNDING = 1e-9;
+
+    private double palm(Layout layout) {
+        return isArm() && !toWrist ? layout.body().gripAlong() : 0;
     }
 
     private boolean isArm() {
@@ -46,9 +60,10 @@ record Reach(Member upper, Target target, int bend) {
         double toY = target.y(work) - y;
         double distance = Math.sqrt(toX * toX + toY * toY);
         double one = layout.body().length(near.segment());
-        double two =
-                layout.body().length(far.segment()) + (isArm() ? layout.body().gripAlong() : 0);
-        requireReach(distance, one, two);
+        double two = layout.body().length(far.segment()) + palm(layout);
+        if (!work.isSearching()) {
+            requireReach(distance, one, two);
+        }
         double corner =
                 Trigonometry.arcCosine(clamp((one * one + distance * distance - two * two) / (2 * one * distance)));
         double straight = isArm() ? Trigonometry.arcTangent(toX, -toY) : Trigonometry.arcTangent(-toX, -toY);
@@ -61,7 +76,7 @@ record Reach(Member upper, Target target, int bend) {
         double farX = target.x(work) - elbowX;
         double farY = target.y(work) - elbowY;
         layout.lean(far, isArm() ? Trigonometry.arcTangent(farX, -farY) : Trigonometry.arcTangent(-farX, -farY));
-        if (isArm()) {
+        if (isArm() && !toWrist) {
             Member hand = work.on(Member.of(Segment.HAND, upper.isOther()));
             layout.lean(hand, layout.lean(far));
             layout.origin(hand, "in line with the forearm");
@@ -78,12 +93,12 @@ record Reach(Member upper, Target target, int bend) {
         String what = isArm() ? "hands" : "foot";
         String from = isArm() ? "shoulder" : "hip";
         String limb = isArm() ? "arm" : "leg";
-        if (!(distance <= one + two)) {
-            throw new ImpossibleSetting("the " + what + "' place is " + Measures.m(distance) + " from the " + from
+        if (!(distance <= one + two + ROUNDING)) {
+            throw new ImpossibleSetting("the place of the " + what + " is " + Measures.m(distance) + " from the " + from
                     + ", but the " + limb + " reaches " + Measures.m(one + two) + "; set it nearer to the " + from);
         }
-        if (distance < Math.abs(one - two) || distance < 1e-6) {
-            throw new ImpossibleSetting("the " + what + "' place is " + Measures.m(distance) + " from the " + from
+        if (distance < Math.abs(one - two) - ROUNDING || distance < 1e-6) {
+            throw new ImpossibleSetting("the place of the " + what + " is " + Measures.m(distance) + " from the " + from
                     + ", nearer than the folded " + limb + " comes; set it farther from the " + from);
         }
     }
@@ -97,13 +112,13 @@ record Reach(Member upper, Target target, int bend) {
         Layout layout = work.layout();
         boolean other = work.isOther(upper);
         Member palm = work.on(Member.of(Segment.HAND, upper.isOther()));
-        double along = layout.body().gripAlong();
-        String name = (other ? "other_" : "") + (isArm() ? "grip" : "ankle");
+        double along = palm(layout);
+        String name = (other ? "other_" : "") + (isArm() ? (toWrist ? "wrist" : "grip") : "ankle");
         double at;
         Expression end;
         if (isArm()) {
             at = isX ? layout.alongX(palm, along) : layout.alongY(palm, along);
-            end = hand.along(palm, Joint.WRIST, hand.gripAlong(), isX);
+            end = toWrist ? hand.joint(Joint.WRIST, other, isX) : hand.along(palm, Joint.WRIST, hand.gripAlong(), isX);
         } else {
             at = isX ? layout.jointX(Joint.ANKLE, other) : layout.jointY(Joint.ANKLE, other);
             end = hand.joint(Joint.ANKLE, other, isX);

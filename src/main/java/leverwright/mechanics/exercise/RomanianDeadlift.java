@@ -1,5 +1,6 @@
 package leverwright.mechanics.exercise;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leverwright.mechanics.body.Joint;
@@ -34,6 +35,11 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
             Knobs.PRESSURE,
             Knobs.HEEL_HEIGHT);
     private static final List<Knob<Angle>> PREFERRED = List.of(Knobs.TORSO_LEAN, Knobs.SHANK_LEAN);
+    private static final List<Knob<Angle>> FROM_THE_FLOOR = List.of(Knobs.TORSO_LEAN, Knobs.THIGH_ABOVE_LEVEL);
+    /** Radius of the plates that a bar rests on: 45 cm across (common practice, no source). */
+    private static final double PLATE_RADIUS = 0.225;
+
+    private final List<Knob<Angle>> preferred;
 
     /** How the arms hang. */
     private enum Arms {
@@ -48,12 +54,30 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
     }
 
     private RomanianDeadlift(Settings settings) {
-        super("Romanian deadlift", settings);
+        this("Romanian deadlift", PREFERRED, settings);
+    }
+
+    private RomanianDeadlift(String name, List<Knob<Angle>> preferred, Settings settings) {
+        super(name, settings);
+        this.preferred = preferred;
+    }
+
+    /** The conventional deadlift: the same hang of the bar, with the thighs set instead of the shanks. */
+    static RomanianDeadlift fromTheFloor() {
+        List<Knob<?>> knobs = new ArrayList<>(KNOBS);
+        start(knobs, Knobs.TORSO_LEAN.startingAt(Measures.deg(60), "as it often stays up to the knees (from memory)"));
+        start(knobs, Knobs.THIGH_ABOVE_LEVEL.startingAt(Measures.deg(30), "near the floor (from memory)"));
+        start(knobs, Knobs.BAR.startingAt(Measures.kg(60), "two plates of common size, 45 cm across, and a bar"));
+        return new RomanianDeadlift("Deadlift", FROM_THE_FLOOR, Settings.of(knobs));
+    }
+
+    private static void start(List<Knob<?>> knobs, Knob<?> knob) {
+        knobs.set(knobs.indexOf(knob), knob);
     }
 
     @Override
     RomanianDeadlift with(Settings other) {
-        return new RomanianDeadlift(other);
+        return new RomanianDeadlift(name(), preferred, other);
     }
 
     /** Sets the bar with its plates; see {@link Knobs#BAR}. */
@@ -104,7 +128,7 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
         double reach = body.length(Segment.UPPER_ARM) + body.length(Segment.FOREARM) + body.gripAlong();
         Hang hang = hang(reach, body);
         Stance stance = new Stance(layout, s, s.si(Knobs.BAR), hang);
-        double barX = stance.stand(PREFERRED);
+        double barX = stance.stand(preferred);
         hang.requireReach();
         layout.settle(Segment.UPPER_ARM);
         layout.leanLike(Segment.FOREARM, Segment.UPPER_ARM);
@@ -134,9 +158,22 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
         return hand.pressure().plus(hand.input("a_bar", ahead, "bar ahead of the chosen pressure; set"));
     }
 
+    private boolean isFromTheFloor() {
+        return preferred == FROM_THE_FLOOR;
+    }
+
+    @Override
+    List<String> remarks(Layout layout) {
+        double y = layout.gripY();
+        return isFromTheFloor() && y < PLATE_RADIUS
+                ? List.of("The bar lies " + Measures.m(y) + " above the floor, but plates of 45 cm keep it at "
+                        + Measures.m(PLATE_RADIUS) + ": set the thighs or the torso higher.")
+                : List.of();
+    }
+
     @Override
     List<Knob<Angle>> preferredAngles() {
-        return PREFERRED;
+        return preferred;
     }
 
     private static final List<Segment> ARMS = List.of(Segment.UPPER_ARM, Segment.FOREARM, Segment.HAND);
@@ -254,7 +291,7 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
 
     @Override
     public List<Joint> drivenJoints() {
-        return List.of(Joint.HIP);
+        return isFromTheFloor() ? List.of(Joint.HIP, Joint.KNEE) : List.of(Joint.HIP);
     }
 
     @Override
@@ -264,12 +301,24 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
 
     @Override
     public Optional<Course> course() {
-        return Optional.of(new Course(
-                Knobs.TORSO_LEAN, Measures.deg(10).si(), Measures.deg(80).si()));
+        return Optional.of(
+                isFromTheFloor()
+                        ? new Course(
+                                Knobs.THIGH_ABOVE_LEVEL,
+                                Measures.deg(25).si(),
+                                Measures.deg(60).si())
+                        : new Course(
+                                Knobs.TORSO_LEAN,
+                                Measures.deg(10).si(),
+                                Measures.deg(80).si()));
     }
 
     @Override
     public String follows() {
+        if (isFromTheFloor()) {
+            return "Torso lean and the thighs are set; the shanks follow, so that the pressure lies at the chosen place of the"
+                    + " foot; the arms take the angle that brings the hands to the bar.";
+        }
         return "Torso lean and shank lean are set; the thigh follows, so that the pressure lies at the chosen place of the"
                 + " foot. Set two of torso lean, shank lean, thigh above level and knee flexion, and the rest follows; set"
                 + " three, and the posture is held as set and the pressure falls where it falls. The thigh is sought between"

@@ -29,6 +29,13 @@ record Search(double least, double most, Goal goal, String failure) {
 
     /** Finds the lean: {@code lay} places everything for the one tried. */
     void find(Work work, Runnable lay) {
+        work.searching(true);
+        seek(work, lay);
+        work.searching(false);
+        lay.run();
+    }
+
+    private void seek(Work work, Runnable lay) {
         double from = least;
         double low = at(work, lay, from);
         for (int k = 1; k <= STEPS; k++) {

@@ -46,7 +46,7 @@ public final class SetupKnobs {
             cm(-400),
             cm(400),
             cm(100),
-            "how far the pulley lies ahead of the heel (of the hips on a seat or bench), where the cable leaves it",
+            "how far the pulley lies ahead of the heel (of the hips on a seat or bench, of the shoulders seen from the head)",
             "one metre ahead (from memory): measure it");
 
     /** Height of a pulley. */
@@ -260,7 +260,7 @@ public final class SetupKnobs {
             newtons(-2000),
             newtons(2000),
             newtons(0),
-            "force of the bench along its surface on the body, towards the feet positive; balance leaves it free",
+            "force of bench or pad along its surface on the body; balance leaves it free",
             "0: the back neither pushes nor is held along the bench; no measurement was read that says otherwise");
 
     /** Force along a wall. */
@@ -392,6 +392,66 @@ public final class SetupKnobs {
             cm(11),
             "distance of the bar in front of the hip joints, square to the trunk",
             "11 cm: half the depth of the pelvis and the bar (from memory)");
+
+    /** Place of a pulley to the side. */
+    public static final Knob<Length> PULLEY_ASIDE = new Knob<>(
+            "Pulley aside",
+            Unit.CENTIMETRE,
+            cm(-400),
+            cm(400),
+            cm(100),
+            "how far the pulley lies to the side of the body's middle, on the side of the hand or foot that holds the cable positive",
+            "one metre (from memory): measure it");
+
+    /** Angle of a trunk that leans on a bench. */
+    public static final Knob<Angle> HIPS_BELOW_LEVEL = new Knob<>(
+            "Trunk below level",
+            Unit.DEGREE,
+            deg(-20),
+            deg(60),
+            deg(0),
+            "angle of the trunk below level on a bench, hips lower than shoulders positive",
+            "0: the trunk is level, the end of the lift");
+
+    /** How far a lying trunk is lifted. */
+    public static final Knob<Angle> TRUNK_LIFT = new Knob<>(
+            "Trunk lift",
+            Unit.DEGREE,
+            deg(0),
+            deg(90),
+            deg(30),
+            "angle of the trunk above the floor it lay on",
+            "30°, shoulder blades off the floor (from memory)");
+
+    /** Lean of the trunk to the side. */
+    public static final Knob<Angle> SIDE_LEAN = new Knob<>(
+            "Side lean",
+            Unit.DEGREE,
+            deg(-45),
+            deg(45),
+            deg(0),
+            "lean of the trunk to the left from the vertical",
+            "upright");
+
+    /** Height of the elbows over the floor. */
+    public static final Knob<Length> ELBOW_HEIGHT = new Knob<>(
+            "Elbow height",
+            Unit.CENTIMETRE,
+            cm(2),
+            cm(60),
+            cm(4),
+            "height of the elbow joint over the floor, on forearms",
+            "4 cm, from memory");
+
+    /** Distance between the feet, seen from the front. */
+    public static final Knob<Length> STANCE_WIDTH = new Knob<>(
+            "Stance width",
+            Unit.CENTIMETRE,
+            cm(5),
+            cm(120),
+            cm(34),
+            "distance between the middles of both feet",
+            "34 cm, a little less than the shoulders' breadth (from memory)");
 
     private SetupKnobs() {}
 }

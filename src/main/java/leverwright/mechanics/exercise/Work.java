@@ -13,6 +13,7 @@ final class Work {
     private final Settings settings;
     private final boolean swapped;
     private double unknown;
+    private boolean searching;
 
     Work(Layout layout, Settings settings, boolean swapped) {
         this.layout = layout;
@@ -49,6 +50,15 @@ final class Work {
 
     void unknown(double tried) {
         unknown = tried;
+    }
+
+    /** Whether a lean is being tried: what does not reach then is only on the way. */
+    boolean isSearching() {
+        return searching;
+    }
+
+    void searching(boolean now) {
+        searching = now;
     }
 
     /** Turning moment of everything about a point, counter-clockwise, N·m: weights, and the loads added so far. */
