@@ -40,7 +40,7 @@ final class Computation {
         Timer timer = new Timer("what takes long", true);
         timer.schedule(waiting, PATIENCE_MILLISECONDS, PATIENCE_MILLISECONDS);
         try {
-            return CleanRun.of(workbook, options.isTrusted(), options.mostPerCell(), outcome -> {
+            WorkbookRecord record = CleanRun.of(workbook, options.isTrusted(), options.mostPerCell(), outcome -> {
                 ScriptCell cell = cells.get(outcome.id());
                 if (cell == null) {
                     return;
@@ -54,8 +54,20 @@ final class Computation {
                     }
                 }
             });
+            tellIdleSettings(record);
+            return record;
         } finally {
             timer.cancel();
+        }
+    }
+
+    /** Says which settings of the workbook reach no dial, where every cell has come to its end. */
+    private void tellIdleSettings(WorkbookRecord record) {
+        List<String> declared = dials(record).stream().map(DialDeclared::name).toList();
+        for (String name : workbook.dials().keySet()) {
+            if (isAllFresh(record) && !declared.contains(name)) {
+                err.println("leverwright: the workbook sets a dial \"" + name + "\" that no cell declares");
+            }
         }
     }
 

@@ -115,6 +115,24 @@ class WorkbookCommandsTest {
     }
 
     @Test
+    void aSettingInTheFileThatReachesNoDialIsTold() throws IOException {
+        Path file = workbook("dial(\"Bar\", kg(60)).from(kg(20)).to(kg(90))");
+        Workbook set = WorkbookFiles.onDisk()
+                .read(file)
+                .workbook()
+                .withDial("Baar", "45 kg")
+                .withDial("Bar", "50 kg");
+        WorkbookFiles.onDisk().replace(file, set);
+        assertEquals(0, run("run", file));
+        assertEquals(
+                List.of("leverwright: the workbook sets a dial \"Baar\" that no cell declares"),
+                err.toString()
+                        .lines()
+                        .filter(line -> !line.contains("still computing"))
+                        .toList());
+    }
+
+    @Test
     void aDialWhoseNameAScriptMakesIsFoundByRunning() throws IOException {
         Path file = workbook("dial(\"Bar of \" + \"Ines\", kg(60)).from(kg(20)).to(kg(90))");
         assertEquals(0, run("run", file, "--set", "Bar of Ines=45 kg"));
