@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.exercise.Course;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.ImpossibleSetting;
 import leverwright.mechanics.exercise.Knob;
@@ -90,6 +91,22 @@ public final class Repetition {
             performance.with(knob, first.with(first.si(), 0));
             performance.with(knob, last.with(last.si(), 0));
             return new Repetition(performance, knob, first.si(), last.si(), Tempo.of(Duration.of(2), Duration.of(1)));
+        }
+
+        /**
+         * Returns the repetition along the exercise's own way, as the catalogue lists it; 2 s out and 1 s back unless told.
+         *
+         * @throws IllegalArgumentException if the exercise does not tell its way
+         */
+        public Repetition alongItsWay() {
+            Course course = performance
+                    .exercise()
+                    .course()
+                    .orElseThrow(() ->
+                            new IllegalArgumentException(performance.exercise().name()
+                                    + " does not tell its way; say which knob moves with through(KNOB, first, last)"));
+            return new Repetition(
+                    performance, course.knob(), course.from(), course.to(), Tempo.of(Duration.of(2), Duration.of(1)));
         }
     }
 
