@@ -31,6 +31,8 @@ public final class LinkagePath {
      */
     public record Sample(Configuration configuration, List<Load> loads) {}
 
+    private static final double TURN = 2 * Math.PI;
+
     private final Linkage linkage;
     private final Support support;
     private final double gravity;
@@ -54,9 +56,7 @@ public final class LinkagePath {
         originX = curve(samples, sample -> sample.configuration().origin().x());
         originY = curve(samples, sample -> sample.configuration().origin().y());
         for (int k = 0; k < linkage.size(); k++) {
-            int link = k;
-            directions.add(
-                    curve(samples, sample -> sample.configuration().directions().get(link)));
+            directions.add(new CubicSpline(from, to, unwound(samples, k)));
         }
         for (int l = 0; l < loads.size(); l++) {
             int load = l;
@@ -67,6 +67,18 @@ public final class LinkagePath {
                                     curve(samples, sample -> force(sample, load).y()))
                             : List.of());
         }
+    }
+
+    /** Directions without jumps of a whole turn, which an angle found from a point makes where it passes half a turn. */
+    private static double[] unwound(List<Sample> samples, int link) {
+        double[] directions = new double[samples.size()];
+        double before = samples.get(0).configuration().directions().get(link);
+        for (int k = 0; k < directions.length; k++) {
+            double now = samples.get(k).configuration().directions().get(link);
+            before = now - TURN * Math.rint((now - before) / TURN);
+            directions[k] = before;
+        }
+        return directions;
     }
 
     private static ForceLoad force(Sample sample, int load) {
