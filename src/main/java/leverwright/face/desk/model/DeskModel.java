@@ -40,6 +40,8 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     private final History history;
     private final RunQueue queue;
     private final Recording recording;
+    private final ScriptAdvice advice;
+    private final Finding finding = new Finding(this);
     private final ScheduledThreadPoolExecutor clock = executor("desk clock");
     private final ScheduledThreadPoolExecutor disk = executor("desk files");
     private final ScheduledThreadPoolExecutor slow = executor("desk rechecks");
@@ -58,6 +60,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         saved = opened;
         queue = new RunQueue(home.timing(), home.view(), clock, home.log(), this::take);
         recording = new Recording(queue);
+        advice = new ScriptAdvice(queue::session, home.view(), home.log());
         workbook.set(opened);
         path.set(file);
         permission.set(permitted);
@@ -661,6 +664,16 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         return caret;
     }
 
+    /** Returns what the compiler knows about scripts as they are written. */
+    public ScriptAdvice advice() {
+        return advice;
+    }
+
+    /** Returns the search in this workbook. */
+    public Finding finding() {
+        return finding;
+    }
+
     /** Returns how every window of the desk looks. */
     public ReadOnlyObjectProperty<Looks> looks() {
         return home.looks();
@@ -681,6 +694,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         }
         closed = true;
         queue.close();
+        advice.close();
         clock.shutdownNow();
         boolean keepsOffer = offered.isPresent();
         disk.execute(() -> {

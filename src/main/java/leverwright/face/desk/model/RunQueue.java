@@ -108,6 +108,11 @@ final class RunQueue implements AutoCloseable {
         return done;
     }
 
+    /** Returns the session that runs the scripts; null while there is none. */
+    synchronized @Nullable Session session() {
+        return session;
+    }
+
     @Override
     public void close() {
         Session open;
