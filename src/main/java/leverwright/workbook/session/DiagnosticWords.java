@@ -114,6 +114,9 @@ final class DiagnosticWords {
                     "compiler.err.cant.resolve.args",
                     "compiler.err.cant.resolve.location",
                     "compiler.err.cant.resolve.location.args" -> unknown(message, firstLine);
+            case "compiler.err.doesnt.exist" ->
+                firstLine.replaceAll("package (\\S+) does not exist", "the name $1 is not known here")
+                        + "; check its spelling, or declare it in this cell or above";
             case "compiler.err.prob.found.req" -> wrongType(firstLine);
             case "compiler.err.cant.apply.symbol" -> WrongArguments.ofOne(message);
             case "compiler.err.cant.apply.symbols" -> WrongArguments.ofSeveral(message);

@@ -18,6 +18,7 @@ final class CellText {
     private final CellView cell;
     private final CodeArea area;
     private final ChangeListener<String> follow = (property, before, now) -> take();
+    private final WeakChangeListener<String> weakly = new WeakChangeListener<>(follow);
     private final Subscription typing;
     private final ChangeListener<Integer> caret;
     private final ChangeListener<Boolean> focus;
@@ -29,7 +30,7 @@ final class CellText {
         this.area = area;
         area.replaceText(cell.text().get());
         area.moveTo(0);
-        cell.text().addListener(new WeakChangeListener<>(follow));
+        cell.text().addListener(weakly);
         typing = area.multiPlainChanges().subscribe(this::typed);
         caret = (property, before, now) -> tellCaret();
         area.caretPositionProperty().addListener(caret);
@@ -89,8 +90,13 @@ final class CellText {
         }
     }
 
+    /** Returns whether the area is taking what the model says. */
+    boolean isTaking() {
+        return taking;
+    }
+
     void dispose() {
-        cell.text().removeListener(follow);
+        cell.text().removeListener(weakly);
         typing.unsubscribe();
         area.caretPositionProperty().removeListener(caret);
         area.focusedProperty().removeListener(focus);

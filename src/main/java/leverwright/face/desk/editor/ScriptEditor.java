@@ -1,17 +1,37 @@
 package leverwright.face.desk.editor;
 
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
+import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
-import javafx.scene.layout.StackPane;
+import javafx.scene.Scene;
+import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
 import leverwright.face.desk.model.Caret;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
+import leverwright.face.desk.model.Match;
+import org.jspecify.annotations.Nullable;
 
-/** The script of one cell, to be read and written. As tall as its text. */
-public final class ScriptEditor extends StackPane {
+/**
+ * The script of one cell, to be read and written; as tall as its text, up to a limit from which on it scrolls by itself. A
+ * script far from what can be seen keeps only its place, so that a workbook of many scripts opens at once.
+ */
+public final class ScriptEditor extends Region {
 
-    private final SourceArea area = new SourceArea();
-    private final SourceFrame frame = new SourceFrame(area);
-    private final CellText text;
+    private final DeskModel model;
+    private final CellView cell;
+    private final Text measure = new Text("x");
+    private final InvalidationListener place = changed -> lookRound();
+    private final InvalidationListener grow = changed -> requestLayout();
+    private final InvalidationListener sought = changed -> wakeForSearch();
+    private final WeakInvalidationListener weakGrow = new WeakInvalidationListener(grow);
+    private final WeakInvalidationListener weakSought = new WeakInvalidationListener(sought);
+    private @Nullable OpenScript open;
+    private boolean waking;
+    private boolean disposed;
 
     /**
      * Shows a script.
@@ -21,18 +41,109 @@ public final class ScriptEditor extends StackPane {
      * @throws java.util.NoSuchElementException when the workbook has no such cell
      */
     public ScriptEditor(DeskModel model, String cellId) {
-        CellView cell = model.cell(cellId).orElseThrow();
+        this.model = model;
+        cell = model.cell(cellId).orElseThrow();
         getStyleClass().add("script-editor");
         setAccessibleRole(AccessibleRole.PARENT);
-        area.setAccessibleText("Script");
-        getChildren().add(frame);
-        text = new CellText(model, cell, area);
+        measure.getStyleClass().add("source-measure");
+        measure.setManaged(false);
+        measure.setVisible(false);
+        getChildren().add(measure);
+        setFocusTraversable(true);
+        focusedProperty().addListener((property, before, now) -> {
+            if (now) {
+                wake().area().requestFocus();
+            }
+        });
+        localToSceneTransformProperty().addListener(place);
+        sceneProperty().addListener(place);
+        cell.text().addListener(weakGrow);
+        model.finding().here().addListener(weakSought);
+    }
+
+    private OpenScript wake() {
+        OpenScript awake = open;
+        if (awake == null) {
+            awake = new OpenScript(model, cell);
+            open = awake;
+            setFocusTraversable(false);
+            localToSceneTransformProperty().removeListener(place);
+            sceneProperty().removeListener(place);
+            getChildren().setAll(awake.frame());
+        }
+        return awake;
+    }
+
+    private void wakeForSearch() {
+        Optional<Match> here = model.finding().here().get();
+        if (open == null
+                && !disposed
+                && here.filter(match -> match.cell().equals(cell.id())).isPresent()) {
+            wake();
+        }
+    }
+
+    /** Wakes when less than the height of the window away from what can be seen. */
+    private void lookRound() {
+        localToSceneTransformProperty().get();
+        Scene scene = sceneProperty().get();
+        if (scene == null || waking || open != null || disposed) {
+            return;
+        }
+        Bounds bounds = localToScene(getLayoutBounds());
+        if (bounds.getMaxY() >= -scene.getHeight() && bounds.getMinY() <= 2 * scene.getHeight()) {
+            waking = true;
+            Platform.runLater(() -> {
+                waking = false;
+                if (!disposed) {
+                    wake();
+                }
+            });
+        }
+    }
+
+    private double estimatedHeight() {
+        long lines = cell.text().get().chars().filter(each -> each == '\n').count() + 1;
+        double line = Math.ceil(measure.getLayoutBounds().getHeight());
+        return Math.min(lines, SourceFrame.MOST_LINES) * line + snappedTopInset() + snappedBottomInset();
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        OpenScript awake = open;
+        return awake == null
+                ? estimatedHeight()
+                : awake.frame().prefHeight(width) + snappedTopInset() + snappedBottomInset();
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        OpenScript awake = open;
+        if (awake == null) {
+            lookRound();
+            return;
+        }
+        awake.frame()
+                .resizeRelocate(
+                        snappedLeftInset(),
+                        snappedTopInset(),
+                        getWidth() - snappedLeftInset() - snappedRightInset(),
+                        getHeight() - snappedTopInset() - snappedBottomInset());
     }
 
     /** Gives the focus to the text. */
     @Override
     public void requestFocus() {
-        area.requestFocus();
+        if (getScene() == null) {
+            super.requestFocus();
+        } else {
+            wake().area().requestFocus();
+        }
     }
 
     /**
@@ -41,6 +152,7 @@ public final class ScriptEditor extends StackPane {
      * @param caret the place; one beyond the text is its end
      */
     public void focusAt(Caret caret) {
+        SourceArea area = wake().area();
         area.moveTo(Math.min(Math.max(0, caret.position()), area.getLength()));
         area.requestFocus();
         area.requestFollowCaret();
@@ -48,7 +160,13 @@ public final class ScriptEditor extends StackPane {
 
     /** Stops following the workbook. */
     public void dispose() {
-        text.dispose();
-        frame.dispose();
+        disposed = true;
+        localToSceneTransformProperty().removeListener(place);
+        sceneProperty().removeListener(place);
+        cell.text().removeListener(weakGrow);
+        model.finding().here().removeListener(weakSought);
+        if (open != null) {
+            open.dispose();
+        }
     }
 }

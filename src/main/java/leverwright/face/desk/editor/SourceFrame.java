@@ -3,6 +3,7 @@ package leverwright.face.desk.editor;
 import javafx.beans.InvalidationListener;
 import javafx.event.Event;
 import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
@@ -51,7 +52,10 @@ final class SourceFrame extends Region {
         getStyleClass().add("source-frame");
         getChildren().addAll(measure, pane);
         area.getParagraphs().sizeProperty().addListener(grow);
-        area.totalWidthEstimateProperty().addListener(grow);
+        area.totalHeightEstimateProperty().addListener(grow);
+        area.setWrapText(true);
+        area.setAutoHeight(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         area.addEventFilter(ScrollEvent.SCROLL, this::scroll);
         for (KeyCombination keys : KEYS_OF_THE_WINDOW) {
             Nodes.addInputMap(area, InputMap.ignore(EventPattern.keyPressed(keys)));
@@ -85,7 +89,7 @@ final class SourceFrame extends Region {
     }
 
     private boolean scrollsItself(ScrollEvent event) {
-        if (area.getParagraphs().size() <= MOST_LINES) {
+        if (!isLong()) {
             return false;
         }
         double at = area.estimatedScrollYProperty().getValue();
@@ -93,23 +97,19 @@ final class SourceFrame extends Region {
         return event.getDeltaY() > 0 ? at > 0.5 : at < most - 0.5;
     }
 
-    private double lineHeight() {
-        return Math.ceil(measure.getLayoutBounds().getHeight());
+    private boolean isLong() {
+        return area.getParagraphs().size() > MOST_LINES;
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        int lines = Math.max(1, Math.min(area.getParagraphs().size(), MOST_LINES));
-        double wide = area.totalWidthEstimateProperty().getOrElse(0.0);
-        double bar = getWidth() > 0 && wide > getWidth() + 1
-                ? measure.getLayoutBounds().getHeight()
-                : 0;
-        return snapSizeY(lines * lineHeight()
-                + area.getInsets().getTop()
-                + area.getInsets().getBottom()
-                + snappedTopInset()
-                + snappedBottomInset()
-                + bar);
+        double line = Math.ceil(measure.getLayoutBounds().getHeight());
+        double text = isLong()
+                ? MOST_LINES * line
+                : area.getWidth() > 0
+                        ? area.prefHeight(-1)
+                        : area.getParagraphs().size() * line;
+        return snapSizeY(Math.max(text, line) + snappedTopInset() + snappedBottomInset());
     }
 
     @Override
@@ -119,6 +119,7 @@ final class SourceFrame extends Region {
 
     @Override
     protected void layoutChildren() {
+        pane.setVbarPolicy(isLong() ? ScrollPane.ScrollBarPolicy.AS_NEEDED : ScrollPane.ScrollBarPolicy.NEVER);
         layoutInArea(
                 pane,
                 snappedLeftInset(),
