@@ -9,9 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.MenuBar;
 import javafx.scene.input.DragEvent;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
@@ -170,12 +168,7 @@ final class DeskWindow implements NoticeBars.Deeds {
         FindBar bar = findBar;
         if (bar == null) {
             bar = new FindBar(model);
-            bar.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
-                if (event.getCode() == KeyCode.ESCAPE) {
-                    closeFind();
-                    event.consume();
-                }
-            });
+            bar.onDone(this::closeFind);
             findBar = bar;
             middle.setTop(bar);
         }
