@@ -63,7 +63,13 @@ public record DataFile(String name, Map<String, String> header, List<Row> rows) 
         return parse(name, text(name));
     }
 
-    private static String text(String name) {
+    /**
+     * Returns the text of a data file of the mechanics.
+     *
+     * @param name file name in this package, or a path on the class path that begins with a slash
+     * @throws IllegalArgumentException if there is no such file
+     */
+    public static String text(String name) {
         try (InputStream in = DataFile.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalArgumentException("the program lacks its data file " + name + "; install it again");

@@ -7,6 +7,7 @@ import leverwright.mechanics.exercise.MomentTable;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Curves;
+import leverwright.mechanics.working.Listed;
 import leverwright.mechanics.working.Listing;
 import leverwright.run.gate.woven.SameText;
 import leverwright.run.result.CurvesResult;
@@ -34,6 +35,9 @@ final class StandardValues {
         }
         if (value instanceof MomentTable moments) {
             return MomentRows.result(moments);
+        }
+        if (value instanceof Listed listed) {
+            return ListingRows.result(listed.listing());
         }
         if (value instanceof Listing listing) {
             return ListingRows.result(listing);

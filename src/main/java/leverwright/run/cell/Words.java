@@ -15,6 +15,7 @@ import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.study.Sweep;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Curves;
+import leverwright.mechanics.working.Listed;
 import leverwright.mechanics.working.Listing;
 import leverwright.mechanics.working.Working;
 import leverwright.run.result.CurvesResult;
@@ -70,6 +71,15 @@ public final class Words {
      */
     public static void table(Listing listing) {
         show(() -> ListingRows.result(listing));
+    }
+
+    /**
+     * Shows what can be laid out as a table: {@code table(shares(held))}.
+     *
+     * @param listed how muscles share, a greatest load, a comparison
+     */
+    public static void table(Listed listed) {
+        show(() -> ListingRows.result(listed.listing()));
     }
 
     /**

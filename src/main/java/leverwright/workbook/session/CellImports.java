@@ -21,6 +21,7 @@ final class CellImports {
             "import leverwright.mechanics.motion.*;",
             "import leverwright.mechanics.numeric.Vector;",
             "import leverwright.mechanics.posture.Place;",
+            "import leverwright.mechanics.muscle.*;",
             "import leverwright.mechanics.study.*;",
             "import static leverwright.mechanics.measure.Measures.*;",
             "import static leverwright.mechanics.measure.Sides.*;",
@@ -36,7 +37,10 @@ final class CellImports {
             "import static leverwright.mechanics.exercise.SetupKnobs.*;",
             "import static leverwright.mechanics.exercise.Plane.*;",
             "import static leverwright.mechanics.exercise.Readings.*;",
+            "import static leverwright.mechanics.muscle.Muscle.*;",
+            "import static leverwright.mechanics.muscle.MuscleGroup.*;",
             "import static leverwright.mechanics.study.Studies.*;",
+            "import static leverwright.mechanics.study.MuscleWords.*;",
             "import static leverwright.run.cell.Words.*;");
 
     private CellImports() {}

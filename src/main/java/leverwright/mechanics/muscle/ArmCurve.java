@@ -1,0 +1,141 @@
+package leverwright.mechanics.muscle;
+
+import java.util.List;
+import java.util.Optional;
+import leverwright.mechanics.body.ReadingStatus;
+import leverwright.mechanics.body.Sex;
+
+/**
+ * A muscle's arm about one axis over its flexion angle: straight lines between measured points, or a polynomial. Beyond the
+ * measured range the nearer end's value is held, which is an extrapolation and marked as one.
+ */
+final class ArmCurve {
+    private static final double DEGREE = Math.PI / 180;
+    private static final double POLYNOMIAL_END = 120 * DEGREE;
+    private static final int PIECES = 32;
+
+    private final double[] angles;
+    private final double[] values;
+    private final double[] coefficients;
+    private final double first;
+    private final double last;
+    private final double spread;
+    private final ReadingStatus status;
+    private final String source;
+
+    private ArmCurve(
+            double[] angles,
+            double[] values,
+            double[] coefficients,
+            double first,
+            double last,
+            double spread,
+            ReadingStatus status,
+            String source) {
+        this.angles = angles;
+        this.values = values;
+        this.coefficients = coefficients;
+        this.first = first;
+        this.last = last;
+        this.spread = spread;
+        this.status = status;
+        this.source = source;
+    }
+
+    static Optional<ArmCurve> of(MuscleData data, Muscle muscle, Axis axis, Sex sex) {
+        List<MuscleData.Row> points = data.of(muscle, axis.name(), "arm", sex);
+        List<MuscleData.Row> powers = data.of(muscle, axis.name(), "coefficient", sex);
+        if (!points.isEmpty()) {
+            double[] angles =
+                    points.stream().mapToDouble(row -> row.at() * DEGREE).toArray();
+            double[] values =
+                    points.stream().mapToDouble(row -> row.value() / 1000).toArray();
+            return Optional.of(new ArmCurve(
+                    angles,
+                    values,
+                    new double[0],
+                    angles[0],
+                    angles[angles.length - 1],
+                    points.get(0).spread() / 1000,
+                    worst(points),
+                    data.source(points.get(0))));
+        }
+        if (!powers.isEmpty()) {
+            double[] c = powers.stream().mapToDouble(row -> row.value() / 100).toArray();
+            double part = data.of(muscle, axis.name(), "arm_spread", sex).get(0).value() / 100;
+            double spread = Math.abs(c[0]) * part;
+            return Optional.of(new ArmCurve(
+                    new double[0],
+                    new double[0],
+                    c,
+                    0,
+                    POLYNOMIAL_END,
+                    spread,
+                    worst(powers),
+                    data.source(powers.get(0))));
+        }
+        return Optional.empty();
+    }
+
+    private static ReadingStatus worst(List<MuscleData.Row> rows) {
+        ReadingStatus worst = rows.get(0).status();
+        for (MuscleData.Row row : rows) {
+            worst = worst.worse(row.status());
+        }
+        return worst;
+    }
+
+    /** The arm, m. */
+    double at(double angle) {
+        double held = Math.max(first, Math.min(last, angle));
+        if (coefficients.length > 0) {
+            double sum = 0;
+            for (int k = coefficients.length - 1; k >= 0; k--) {
+                sum = sum * held + coefficients[k];
+            }
+            return sum;
+        }
+        for (int k = 1; k < angles.length; k++) {
+            if (held <= angles[k]) {
+                double part = (held - angles[k - 1]) / (angles[k] - angles[k - 1]);
+                return values[k - 1] + (values[k] - values[k - 1]) * part;
+            }
+        }
+        return values[values.length - 1];
+    }
+
+    /** Whether the angle lies beyond what was measured; of one point alone nothing is asked but that. */
+    boolean isBeyond(double angle) {
+        return angle < first - 1e-9 || angle > last + 1e-9;
+    }
+
+    /** How much longer the muscle is than at another angle, m: the integral of the arm. */
+    double lengthening(double from, double to) {
+        double step = (to - from) / PIECES;
+        double sum = 0;
+        for (int k = 0; k < PIECES; k++) {
+            sum += at(from + (k + 0.5) * step);
+        }
+        return sum * step;
+    }
+
+    double spread() {
+        return spread;
+    }
+
+    ReadingStatus status() {
+        return status;
+    }
+
+    String source() {
+        return source;
+    }
+
+    double first() {
+        return first;
+    }
+
+    double last() {
+        return last;
+    }
+}

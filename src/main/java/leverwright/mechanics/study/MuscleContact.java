@@ -1,0 +1,103 @@
+package leverwright.mechanics.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.equilibrium.LinkageSolver;
+import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.exercise.Mechanism;
+import leverwright.mechanics.exercise.Readings;
+import leverwright.mechanics.measure.Force;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.muscle.Axis;
+import leverwright.mechanics.muscle.MuscleForces;
+import leverwright.mechanics.muscle.MuscleGroup;
+import leverwright.mechanics.muscle.MuscleModel;
+import leverwright.mechanics.muscle.MuscleState;
+import leverwright.mechanics.numeric.Trigonometry;
+import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Expression;
+import leverwright.mechanics.working.Step;
+import leverwright.mechanics.working.Working;
+
+/**
+ * What ankle, knee or hip press together with along the bone below, with the shared muscle forces: the net force along that
+ * bone and the pull of every muscle across the joint, all taken along it (assumed). The quadriceps presses by its tendon:
+ * force × effective arm over the tendon's arm, 42.55, 39.91, 37.73, 36.18 mm at 0, 20, 40, 60° (PMC7547162), held beyond.
+ */
+final class MuscleContact {
+    private static final double[] TENDON = {0.04255, 0.03991, 0.03773, 0.03618};
+    private static final double STEP = Math.PI / 9;
+
+    private MuscleContact() {}
+
+    private static double tendonArm(double flexion) {
+        double place = Math.max(0, Math.min(TENDON.length - 1, flexion / STEP));
+        int k = (int) Math.min(TENDON.length - 2, Math.floor(place));
+        return TENDON[k] + (TENDON[k + 1] - TENDON[k]) * (place - k);
+    }
+
+    private static Segment bone(Joint joint) {
+        return switch (joint) {
+            case ANKLE, KNEE -> Segment.SHANK;
+            case HIP -> Segment.THIGH;
+            default ->
+                throw new IllegalArgumentException(
+                        "contact with shared muscles is computed for ankle, knee and hip, not for the " + joint.words()
+                                + "; ask contact(held, joint) or spine() there");
+        };
+    }
+
+    static Answer<Force> of(HeldPosture held, MuscleModel model, Joint joint) {
+        double lean = Readings.lean(bone(joint)).si(held);
+        Mechanism mechanism = held.mechanism();
+        Mechanism.JointLink at = mechanism.joint(joint);
+        LinkageSolver solved = mechanism.solved();
+        int link = mechanism.linkage().indexOf(at.link());
+        double net = (solved.forceX(link) * Trigonometry.sine(lean) + solved.forceY(link) * Trigonometry.cosine(lean))
+                / at.divisor();
+        Axis axis = Axis.valueOf(joint.name());
+        MuscleForces forces = Shares.of(held, model, joint == Joint.HIP ? MuscleGroup.HIP_EXTENSORS : MuscleGroup.CALF);
+        List<Step> steps = new ArrayList<>();
+        List<Expression> terms = new ArrayList<>();
+        terms.add(Expression.symbol(
+                "R",
+                Force.of(net),
+                "net force of the lower part on the upper along the "
+                        + bone(joint).words()));
+        double sum = net;
+        for (MuscleState state : forces.states()) {
+            double force = forces.force(state.muscle());
+            if (!state.arms().containsKey(axis) || force <= 0) {
+                continue;
+            }
+            String name = state.muscle().name().toLowerCase(Locale.ROOT);
+            Expression pull = Expression.symbol("F_" + name, Force.of(force), "shared; ask for its own working");
+            if (joint == Joint.KNEE && MuscleGroup.QUADRICEPS.members().contains(state.muscle())) {
+                double size = held.performance().lifter().stature().si() / 1.75;
+                double tendon = tendonArm(Readings.flexion(Joint.KNEE).si(held)) * size;
+                double effective = state.arms().getOrDefault(axis, 0.0);
+                pull = pull.times(Expression.symbol("r_quadriceps", Length.of(effective), "effective arm")
+                        .dividedBy(Expression.symbol("r_tendon", Length.of(tendon), "tendon's arm, PMC7547162")));
+                force = force * (effective / tendon);
+            }
+            terms.add(pull);
+            sum += force;
+        }
+        Force value = Force.of(sum);
+        String label = joint.words() + " compression with shared muscles";
+        steps.add(Step.of(
+                "C", Expression.sum(terms), value, "along the " + bone(joint).words() + ", per side"));
+        return Answer.of(label, value, Sides.PER_SIDE, Working.of(label, steps))
+                .noted(
+                        List.of(
+                                Shares.ruleNote(model),
+                                "Muscles are taken to pull along the bone; co-contraction "
+                                        + Ratio.of(model.coContraction().si()) + ".",
+                                "Joint forces: not for rehabilitation; after injury or surgery ask a clinician. A model's estimate."));
+    }
+}

@@ -1,0 +1,472 @@
+package leverwright.mechanics.study;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.exercise.Reading;
+import leverwright.mechanics.exercise.Readings;
+import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Area;
+import leverwright.mechanics.measure.Force;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Moment;
+import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Stress;
+import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.muscle.Axis;
+import leverwright.mechanics.muscle.Muscle;
+import leverwright.mechanics.muscle.MuscleForces;
+import leverwright.mechanics.muscle.MuscleModel;
+import leverwright.mechanics.muscle.MuscleState;
+import leverwright.mechanics.muscle.Muscles;
+import leverwright.mechanics.numeric.RandomStream;
+import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Expression;
+import leverwright.mechanics.working.Listed;
+import leverwright.mechanics.working.Listing;
+import leverwright.mechanics.working.Step;
+import leverwright.mechanics.working.Working;
+
+/**
+ * What the muscles do in a held posture: force, share of capacity, fibre length. Leg, low back and arm are shared apart, since
+ * no muscle on file joins them; what one of them cannot make leaves the answers of the others standing.
+ *
+ * <p>Bands: the middle nine tenths of 100 draws of areas, arms, specific tensions and exponent, joined with the band that
+ * uncertain inputs of the posture give. Per side; muscles of the trunk both sides together.
+ */
+public final class Shares implements Listed {
+    /** How many draws make a band. */
+    public static final int DRAWS = 100;
+
+    private static final List<List<Axis>> PARTS = List.of(
+            List.of(Axis.ANKLE, Axis.KNEE, Axis.HIP),
+            List.of(Axis.LOW_BACK),
+            List.of(Axis.SHOULDER, Axis.ELBOW, Axis.WRIST),
+            List.of(Axis.HIP_ABDUCTION),
+            List.of(Axis.SHOULDER_ABDUCTION),
+            List.of(Axis.SHOULDER_HORIZONTAL, Axis.ELBOW));
+
+    private static final String CAUTION =
+            "Muscle forces are a model's estimate: no medical or training advice; after injury or surgery ask a clinician."
+                    + " Licensed practice and local rules come first.";
+
+    private final HeldPosture held;
+    private final MuscleModel model;
+
+    Shares(HeldPosture held, MuscleModel model) {
+        this.held = held;
+        this.model = model;
+    }
+
+    private static List<List<Axis>> axes(HeldPosture held) {
+        return switch (held.plane()) {
+            case SAGITTAL -> PARTS.subList(0, 3);
+            case FRONTAL -> PARTS.subList(3, 5);
+            case TRANSVERSE -> PARTS.subList(5, 6);
+        };
+    }
+
+    /** Moments and angles of the axes of a part that are known in a posture. */
+    record Part(Map<Axis, Double> moments, Map<Axis, Double> angles) {
+        static Part of(HeldPosture held, List<Axis> axes) {
+            Map<Axis, Double> moments = new EnumMap<>(Axis.class);
+            Map<Axis, Double> angles = new EnumMap<>(Axis.class);
+            for (Axis axis : axes) {
+                try {
+                    double moment = Readings.moment(axis.joint()).si(held);
+                    double angle = axis == Axis.LOW_BACK
+                            ? 0
+                            : Readings.flexion(axis.joint()).si(held);
+                    moments.put(axis, Math.abs(moment) < 1e-9 ? 0 : moment);
+                    angles.put(axis, angle);
+                } catch (IllegalArgumentException unknownHere) {
+                    continue;
+                }
+            }
+            return new Part(moments, angles);
+        }
+    }
+
+    /** The forces in each part of the body whose moments are known. */
+    static List<MuscleForces> parts(HeldPosture held, MuscleModel model) {
+        List<MuscleForces> all = new ArrayList<>();
+        for (List<Axis> axes : axes(held)) {
+            Part part = Part.of(held, axes);
+            if (!part.moments().isEmpty()) {
+                all.add(model.share(held.performance().lifter(), part.moments(), part.angles()));
+            }
+        }
+        return all;
+    }
+
+    /** The forces in the part of the body where some muscles work. */
+    static MuscleForces of(HeldPosture held, MuscleModel model, Muscles muscles) {
+        for (List<Axis> axes : axes(held)) {
+            Part part = Part.of(held, axes);
+            if (!part.moments().isEmpty()) {
+                List<MuscleState> states = model.states(held.performance().lifter(), part.angles());
+                if (states.stream().anyMatch(state -> muscles.members().contains(state.muscle()))) {
+                    return model.share(held.performance().lifter(), part.moments(), part.angles());
+                }
+            }
+        }
+        throw new IllegalArgumentException("the " + muscles.words()
+                + " cross no joint whose moment is known in this posture; ask for other muscles");
+    }
+
+    /** Returns the model of the muscles behind it. */
+    public MuscleModel model() {
+        return model;
+    }
+
+    /** Returns the force of some muscles together. */
+    public Answer<Force> force(Muscles muscles) {
+        return force(muscles, model).of(held);
+    }
+
+    /** Returns force over capacity of some muscles together. */
+    public Answer<Ratio> capacityUsed(Muscles muscles) {
+        return capacityUsed(muscles, model).of(held);
+    }
+
+    /** Returns what ankle, knee or hip press together with along the bone below, per side. */
+    public Answer<Force> compression(Joint joint) {
+        return MuscleContact.of(held, model, joint);
+    }
+
+    /** Returns the length of a muscle's fibres over their optimum; of several, the mean. */
+    public Answer<Ratio> length(Muscles muscles) {
+        return length(muscles, model).of(held);
+    }
+
+    static Reading<Force> force(Muscles muscles, MuscleModel model) {
+        ToDoubleFunction<HeldPosture> si = held -> of(held, model, muscles).force(muscles);
+        return Reading.of(
+                "force of the " + muscles.words(),
+                Unit.NEWTON,
+                sides(muscles),
+                si,
+                held -> answer(
+                        "force of the " + muscles.words(),
+                        Force.of(si.applyAsDouble(held)),
+                        held,
+                        muscles,
+                        model,
+                        forces -> forces.force(muscles),
+                        si,
+                        forces -> forceSteps(forces, muscles)));
+    }
+
+    static Reading<Ratio> capacityUsed(Muscles muscles, MuscleModel model) {
+        ToDoubleFunction<HeldPosture> si = held -> of(held, model, muscles).capacityUsed(muscles);
+        String label = "capacity used of the " + muscles.words();
+        return Reading.of(
+                label,
+                Unit.PERCENT,
+                Sides.NOT_SIDED,
+                si,
+                held -> answer(
+                        label,
+                        Ratio.of(si.applyAsDouble(held)),
+                        held,
+                        muscles,
+                        model,
+                        forces -> forces.capacityUsed(muscles),
+                        si,
+                        forces -> usedSteps(forces, muscles)));
+    }
+
+    static Reading<Ratio> length(Muscles muscles, MuscleModel model) {
+        ToDoubleFunction<HeldPosture> si = held -> meanLength(of(held, model, muscles), muscles);
+        String label = "fibre length over optimum of the " + muscles.words();
+        return Reading.of(
+                label,
+                Unit.ONE,
+                Sides.NOT_SIDED,
+                si,
+                held -> answer(
+                        label,
+                        Ratio.of(si.applyAsDouble(held)),
+                        held,
+                        muscles,
+                        model,
+                        forces -> meanLength(forces, muscles),
+                        si,
+                        forces -> List.of(
+                                Step.given(
+                                        "length",
+                                        Ratio.of(meanLength(forces, muscles)),
+                                        "1 + 0.55 of the integral of the muscle arms from the angles of optimum, over the optimum length"))));
+    }
+
+    private static double meanLength(MuscleForces forces, Muscles muscles) {
+        return forces.states(muscles).stream()
+                .mapToDouble(MuscleState::length)
+                .average()
+                .orElseThrow();
+    }
+
+    private static Sides sides(Muscles muscles) {
+        return muscles.members().stream().allMatch(Muscle::isOfTheTrunk) ? Sides.TOTAL : Sides.PER_SIDE;
+    }
+
+    /** Makes the steps of a working from the forces. */
+    private interface Steps {
+        List<Step> of(MuscleForces forces);
+    }
+
+    private static <M extends Measure<M>> Answer<M> answer(
+            String label,
+            M value,
+            HeldPosture held,
+            Muscles muscles,
+            MuscleModel model,
+            ToDoubleFunction<MuscleForces> drawn,
+            ToDoubleFunction<HeldPosture> again,
+            Steps steps) {
+        MuscleForces forces = of(held, model, muscles);
+        double[] draws = draws(held, model, muscles, drawn);
+        HeldPosture.Span span = held.span(Reading.<M>of(
+                label,
+                Unit.ONE,
+                Sides.NOT_SIDED,
+                again,
+                any -> Answer.of(label, value, Sides.NOT_SIDED, Working.given(label, "v", value, label))));
+        double low = Math.min(value.si(), span.low());
+        double high = Math.max(value.si(), span.high());
+        if (draws.length > 0) {
+            low = Math.min(low, draws[draws.length / 20]);
+            high = Math.max(high, draws[draws.length - 1 - draws.length / 20]);
+        }
+        Set<String> notes = new LinkedHashSet<>();
+        if (model.tests().isEmpty()) {
+            notes.add(MuscleModel.POPULATION);
+        } else {
+            model.tests()
+                    .forEach(test -> notes.add("Calibrated by " + test.how() + ": "
+                            + test.axis().action(test.moment().si()) + " " + test.moment() + " at " + test.angle()
+                            + "; actions not tested stay a population estimate."));
+        }
+        notes.addAll(forces.marks(muscles));
+        notes.add(ruleNote(model));
+        notes.add("Band: middle nine tenths of " + draws.length
+                + " draws of areas, arms, specific tensions and exponent; seed 1.");
+        notes.add(CAUTION);
+        return Answer.of(
+                        label,
+                        value,
+                        label.startsWith("force") ? sides(muscles) : Sides.NOT_SIDED,
+                        () -> Working.of(label, steps.of(forces)).checked(checks(forces, muscles)))
+                .between(value.with(low, 0), value.with(high, 0))
+                .noted(notes);
+    }
+
+    static String ruleNote(MuscleModel model) {
+        return "Shared by " + model.rule().words() + ", divided by " + model.divisor()
+                + (model.coContraction().si() > 0
+                        ? "; muscles against a moment make at least " + model.coContraction() + " of it."
+                        : "; the rule predicts little co-contraction, which would raise force and contact load: set"
+                                + " coContraction(…).");
+    }
+
+    /** Values by draws, sorted; those that cannot be made are left out. */
+    static double[] draws(HeldPosture held, MuscleModel model, Muscles muscles, ToDoubleFunction<MuscleForces> value) {
+        RandomStream random = new RandomStream(1);
+        List<Double> values = new ArrayList<>();
+        for (int k = 0; k < DRAWS; k++) {
+            MuscleModel drawn = model.drawn(random, held.performance().lifter().sex());
+            try {
+                values.add(value.applyAsDouble(of(held, drawn, muscles)));
+            } catch (IllegalArgumentException cannot) {
+                continue;
+            }
+        }
+        double[] sorted = values.stream().mapToDouble(v -> v).toArray();
+        Arrays.sort(sorted);
+        return sorted;
+    }
+
+    private static String symbol(Muscle muscle) {
+        return muscle.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static Step forceStep(MuscleForces forces, MuscleState state) {
+        return Step.given(
+                "F_" + symbol(state.muscle()),
+                Force.of(forces.force(state.muscle())),
+                "found by search, " + forces.model().rule().words() + " by "
+                        + forces.model().divisor() + "; checks below");
+    }
+
+    private static List<Step> forceSteps(MuscleForces forces, Muscles muscles) {
+        List<Step> steps = new ArrayList<>();
+        List<Expression> terms = new ArrayList<>();
+        for (MuscleState state : forces.states(muscles)) {
+            Step step = forceStep(forces, state);
+            steps.add(step);
+            terms.add(step.result());
+        }
+        if (terms.size() > 1) {
+            steps.add(Step.of("F_all", Expression.sum(terms), Force.of(forces.force(muscles)), muscles.words()));
+        }
+        return steps;
+    }
+
+    private static List<Step> usedSteps(MuscleForces forces, Muscles muscles) {
+        List<Step> steps = new ArrayList<>();
+        List<Expression> pulls = new ArrayList<>();
+        List<Expression> capacities = new ArrayList<>();
+        for (MuscleState state : forces.states(muscles)) {
+            String name = symbol(state.muscle());
+            Step byLength = lengthStep(state, name);
+            Expression product = Expression.product(
+                    Expression.symbol("A_" + name, Area.of(state.area()), "area, scaled to the lifter"),
+                    Expression.symbol(
+                            "s_" + name, Stress.of(state.tension()), "specific tension of the same source, calibrated"),
+                    byLength.result());
+            steps.add(byLength);
+            if (state.cosine() != 1) {
+                product = product.times(
+                        Expression.cosine(Expression.symbol("p_" + name, Angle.of(state.pennation()), "pennation")));
+            }
+            if (state.speedFactor() != 1) {
+                product = product.times(
+                        Expression.symbol("v_" + name, Ratio.of(state.speedFactor()), "speed factor, Hill's curve"));
+            }
+            Step capacity = Step.of("C_" + name, product, Force.of(state.capacity()), "capacity");
+            steps.add(capacity);
+            capacities.add(capacity.result());
+            Step force = forceStep(forces, state);
+            steps.add(force);
+            pulls.add(force.result());
+        }
+        steps.add(Step.of(
+                "used",
+                Expression.sum(pulls).dividedBy(Expression.sum(capacities)),
+                Ratio.of(forces.capacityUsed(muscles)),
+                "force over capacity"));
+        return steps;
+    }
+
+    private static Step lengthStep(MuscleState state, String name) {
+        Ratio value = Ratio.of(state.lengthFactor());
+        double off = (state.length() - 1) / 0.5;
+        if (state.lengthFactor() == 1 || 1 - off * off != state.lengthFactor()) {
+            return Step.given(
+                    "f_" + name, value, state.lengthFactor() == 1 ? "length factor" : "length factor, held at 0.1");
+        }
+        Expression length = Expression.symbol(
+                "l_" + name, Ratio.of(state.length()), "fibre length over optimum, by the integral of the arms");
+        return Step.of(
+                "f_" + name,
+                Expression.exact("1")
+                        .minus(length.minus(Expression.exact("1"))
+                                .dividedBy(Expression.exact("0.5"))
+                                .squared()),
+                value,
+                "length factor");
+    }
+
+    /** What the forces make at each axis that the muscles cross, less the moment, and how far from optimal they are. */
+    private static List<Step> checks(MuscleForces forces, Muscles muscles) {
+        if (!forces.feasible()) {
+            return List.of();
+        }
+        List<Step> checks = new ArrayList<>();
+        for (Map.Entry<Axis, Double> moment : forces.moments().entrySet()) {
+            Axis axis = moment.getKey();
+            String name = axis.name().toLowerCase(Locale.ROOT);
+            if (forces.states(muscles).stream().noneMatch(state -> state.arms().containsKey(axis))) {
+                continue;
+            }
+            List<Expression> terms = new ArrayList<>();
+            double sum = 0;
+            for (MuscleState state : forces.states()) {
+                Double arm = state.arms().get(axis);
+                double force = forces.force(state.muscle());
+                if (arm != null && force > 0) {
+                    terms.add(Expression.symbol(
+                                    "r_" + symbol(state.muscle()) + "_" + name,
+                                    Length.of(arm),
+                                    "muscle arm about the " + axis.joint().words())
+                            .times(Expression.symbol(
+                                    "F_" + symbol(state.muscle()), Force.of(force), "found by search")));
+                    sum += arm * force;
+                }
+            }
+            if (terms.isEmpty()) {
+                continue;
+            }
+            terms.add(Expression.symbol("M_" + name, Moment.of(moment.getValue()), "the moment's own working says why")
+                    .negated());
+            checks.add(Step.of(
+                    "made_less_needed_" + name, Expression.sum(terms), Moment.of(sum - moment.getValue()), "vanishes"));
+        }
+        checks.add(Step.given(
+                "optimality", Ratio.of(forces.solution().optimality()), "0: no other forces cost less by the rule"));
+        return checks;
+    }
+
+    /** Returns force, share of capacity, fibre length and what stands behind them, muscle by muscle. */
+    @Override
+    public Listing listing() {
+        List<List<Object>> rows = new ArrayList<>();
+        Set<String> notes = new LinkedHashSet<>();
+        notes.add(model.tests().isEmpty() ? MuscleModel.POPULATION : "Calibrated by tested strength.");
+        notes.add(ruleNote(model));
+        for (MuscleForces forces : parts(held, model)) {
+            if (!forces.feasible()) {
+                notes.add("Here " + forces.solution().shortage() + ".");
+                continue;
+            }
+            for (MuscleState state : forces.states()) {
+                rows.add(List.of(
+                        state.muscle().words(),
+                        Force.of(forces.force(state.muscle())),
+                        sides(state.muscle()).words(),
+                        Ratio.of(forces.capacityUsed(state.muscle())),
+                        Force.of(state.capacity()),
+                        Ratio.of(state.length()),
+                        state.marks().isEmpty() ? state.status().words() : String.join("; ", state.marks())));
+            }
+        }
+        notes.add(CAUTION);
+        return new Listing(
+                "Muscles: " + held.performance(),
+                List.of("muscle", "force", "side", "capacity used", "capacity", "length over optimum", "numbers"),
+                rows,
+                List.copyOf(notes));
+    }
+
+    /** Returns the action that limits each part of the body here, and the share of the moments that could be made. */
+    public Listing limits() {
+        List<List<Object>> rows = new ArrayList<>();
+        for (MuscleForces forces : parts(held, model)) {
+            Map<Axis, Double> moments = new LinkedHashMap<>(forces.moments());
+            if (Double.isInfinite(forces.greatestScale())) {
+                continue;
+            }
+            Axis axis = forces.limiting();
+            rows.add(List.of(
+                    axis.action(moments.getOrDefault(axis, 0.0)),
+                    Ratio.of(forces.greatestScale()),
+                    forces.feasible() ? "can be held" : forces.solution().shortage()));
+        }
+        return new Listing(
+                "What limits: " + held.performance(),
+                List.of("limiting joint action", "greatest share of these moments", "verdict in this model"),
+                rows,
+                List.of(MuscleModel.POPULATION, CAUTION));
+    }
+}

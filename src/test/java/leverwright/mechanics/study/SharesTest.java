@@ -1,0 +1,245 @@
+package leverwright.mechanics.study;
+
+import static leverwright.mechanics.body.Joint.KNEE;
+import static leverwright.mechanics.exercise.Exercises.LEVEL;
+import static leverwright.mechanics.exercise.Exercises.backSquat;
+import static leverwright.mechanics.exercise.Exercises.kneeExtension;
+import static leverwright.mechanics.exercise.Exercises.romanianDeadlift;
+import static leverwright.mechanics.exercise.Knobs.KNEE_FLEXION;
+import static leverwright.mechanics.exercise.Knobs.STACK;
+import static leverwright.mechanics.measure.Measures.cm;
+import static leverwright.mechanics.measure.Measures.deg;
+import static leverwright.mechanics.measure.Measures.kg;
+import static leverwright.mechanics.measure.Measures.newtonMetres;
+import static leverwright.mechanics.measure.Measures.newtons;
+import static leverwright.mechanics.measure.Measures.percent;
+import static leverwright.mechanics.muscle.Muscle.ERECTOR_SPINAE;
+import static leverwright.mechanics.muscle.Muscle.GLUTEUS_MAXIMUS;
+import static leverwright.mechanics.muscle.Muscle.RECTUS_FEMORIS;
+import static leverwright.mechanics.muscle.MuscleGroup.HAMSTRINGS;
+import static leverwright.mechanics.muscle.MuscleGroup.QUADRICEPS;
+import static leverwright.mechanics.muscle.MuscleGroup.VASTI;
+import static leverwright.mechanics.study.MuscleWords.capacityUsed;
+import static leverwright.mechanics.study.MuscleWords.forTarget;
+import static leverwright.mechanics.study.MuscleWords.force;
+import static leverwright.mechanics.study.MuscleWords.greatestLoad;
+import static leverwright.mechanics.study.MuscleWords.handEstimate;
+import static leverwright.mechanics.study.MuscleWords.muscles;
+import static leverwright.mechanics.study.MuscleWords.shares;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import leverwright.mechanics.body.Lifter;
+import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.body.Sex;
+import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.exercise.Readings;
+import leverwright.mechanics.measure.Force;
+import leverwright.mechanics.measure.Measures;
+import leverwright.mechanics.measure.Moment;
+import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.muscle.Axis;
+import leverwright.mechanics.muscle.MuscleModel;
+import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.WorkingText;
+import org.junit.jupiter.api.Test;
+
+/** Muscles in held postures: shares, limits, greatest loads, comparisons and hand estimates. */
+class SharesTest {
+    private static final Lifter INES = Lifter.lifter("Ines").of(Sex.FEMALE, cm(178), kg(71));
+    private static final MuscleModel TESTED = muscles()
+            .tested(Axis.HIP, newtonMetres(260), deg(80))
+            .tested(Axis.KNEE, newtonMetres(210), deg(60))
+            .tested(Axis.LOW_BACK, newtonMetres(330), deg(0));
+
+    private static HeldPosture squat(double bar) {
+        return backSquat().barbell(kg(bar)).thighs(LEVEL).by(INES).posture();
+    }
+
+    private static HeldPosture chair(double flexion) {
+        return kneeExtension().stack(kg(40)).kneeFlexion(deg(flexion)).by(INES).posture();
+    }
+
+    @Test
+    void quadricepsForceTimesItsArmIsTheKneesMoment() {
+        HeldPosture held = chair(40);
+        double moment = Readings.moment(KNEE).si(held);
+        double arm = (0.0455 + (0.0329 - 0.0455) * 0.75) * 1.78 / 1.75;
+        assertEquals(moment / arm, shares(held).force(QUADRICEPS).value().si(), 1e-6 * moment / arm);
+    }
+
+    @Test
+    void everyWorkingEndsInItsValueAndPrintsItsChecks() {
+        HeldPosture held = squat(60);
+        for (Answer<Ratio> answer : List.of(
+                shares(held, TESTED).capacityUsed(VASTI),
+                shares(held, TESTED).capacityUsed(GLUTEUS_MAXIMUS),
+                shares(held, TESTED).capacityUsed(ERECTOR_SPINAE))) {
+            List<String> lines = WorkingText.plain(answer.working());
+            assertTrue(lines.stream().anyMatch(line -> line.contains("optimality")), lines.toString());
+            assertTrue(lines.stream().anyMatch(line -> line.contains("made_less_needed")), lines.toString());
+            assertTrue(answer.low().si() < answer.value().si()
+                    && answer.value().si() < answer.high().si());
+        }
+    }
+
+    @Test
+    void withoutATestItIsAPopulationEstimateAndWithOneItSaysWhich() {
+        assertTrue(shares(chair(60)).capacityUsed(VASTI).notes().contains(MuscleModel.POPULATION));
+        List<String> notes = shares(chair(60), TESTED).capacityUsed(VASTI).notes();
+        assertTrue(notes.stream().anyMatch(note -> note.contains("Calibrated by dynamometer: knee extension")));
+    }
+
+    @Test
+    void extrapolatedArmsAreMarkedOnTheHeadline() {
+        List<String> notes = shares(chair(80)).force(VASTI).notes();
+        assertTrue(notes.contains("vastus lateralis: arm about the knee extrapolated"), notes.toString());
+    }
+
+    @Test
+    void whatTheHipCannotHoldLeavesTheBacksAnswerStanding() {
+        HeldPosture held = squat(90);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> shares(held, muscles().tested(Axis.LOW_BACK, newtonMetres(600), deg(0)))
+                        .force(VASTI));
+        assertTrue(shares(held, muscles().tested(Axis.LOW_BACK, newtonMetres(600), deg(0)))
+                        .force(ERECTOR_SPINAE)
+                        .value()
+                        .si()
+                > 0);
+    }
+
+    @Test
+    void greatestStackIsThatOfTheClosedForm() {
+        double si = greatestLoad(kneeExtension().kneeFlexion(deg(40)).by(INES), STACK)
+                .load()
+                .value()
+                .si();
+        HeldPosture held = kneeExtension()
+                .stack(Measures.kg(si))
+                .kneeFlexion(deg(40))
+                .by(INES)
+                .posture();
+        double most = muscles().greatestMoment(INES, Axis.KNEE, true, deg(40).si());
+        assertEquals(most, Readings.moment(KNEE).si(held), 1e-6 * most);
+    }
+
+    @Test
+    void throughARangeTheGreatestStackIsTheLeastOfItsPostures() {
+        double whole = greatestLoad(kneeExtension().by(INES), STACK)
+                .through(KNEE_FLEXION, deg(20), deg(80))
+                .load()
+                .value()
+                .si();
+        for (double flexion : new double[] {20, 50, 80}) {
+            double here = greatestLoad(kneeExtension().kneeFlexion(deg(flexion)).by(INES), STACK)
+                    .load()
+                    .value()
+                    .si();
+            assertTrue(whole <= here * (1 + 1e-9), flexion + ": " + whole + " > " + here);
+        }
+    }
+
+    @Test
+    void theSameForceIsTheSameForce() {
+        Answer<?> stack = forTarget(VASTI)
+                .with(TESTED)
+                .of(backSquat().barbell(kg(40)).thighs(LEVEL).by(INES))
+                .of(kneeExtension().by(INES), KNEE_FLEXION, deg(20), deg(80))
+                .loadForSame(STACK);
+        double wanted = force(VASTI, TESTED).si(squat(40));
+        double most = 0;
+        for (int k = 0; k <= 24; k++) {
+            HeldPosture held = kneeExtension()
+                    .stack(kg(stack.value().si()))
+                    .kneeFlexion(deg(20 + 60.0 * k / 24))
+                    .by(INES)
+                    .posture();
+            most = Math.max(most, force(VASTI, TESTED).si(held));
+        }
+        assertEquals(wanted, most, 1e-5 * wanted);
+        assertTrue(stack.notes().get(0).contains("per side"), stack.notes().toString());
+    }
+
+    @Test
+    void theOrderOfTwoExercisesSaysInHowManyDrawsItHolds() {
+        String order = forTarget(HAMSTRINGS)
+                .with(TESTED)
+                .of(romanianDeadlift().barbell(kg(40)).torsoLean(deg(45)).by(INES))
+                .of(backSquat().barbell(kg(20)).thighs(LEVEL).by(INES))
+                .order();
+        assertTrue(order.matches(".*this order holds in \\d+ of \\d+ draws\\."), order);
+    }
+
+    @Test
+    void aMoreBentHipShortensTheRectusFemoris() {
+        double stands = MuscleWords.lengthOverOptimum(RECTUS_FEMORIS).si(squat(20));
+        assertTrue(stands > 0.5 && stands < 1.5, "length " + stands);
+    }
+
+    @Test
+    void kneeCompressionWithSharedMusclesIsMoreThanTheirTendonPull() {
+        HeldPosture held = chair(40);
+        Answer<Force> contact = shares(held).compression(KNEE);
+        double tendon = Readings.moment(KNEE).si(held) / (0.03773 * 1.78 / 1.75);
+        assertTrue(contact.value().si() > 0.5 * tendon, contact.value() + " against " + tendon);
+        assertTrue(WorkingText.plain(contact.working()).size() > 1);
+    }
+
+    /** (0.878 · 71 kg + 60 kg) · 9.80665 · tilt · 10 / 2, computed here apart. */
+    @Test
+    void theHandEstimateIsTheProductOfTheTrade() {
+        HeldPosture held = squat(60);
+        double tilt = Math.abs(Readings.lean(Segment.SHANK).si(held)) / (Math.PI / 2);
+        double wanted = (0.878 * 71 + 60) * 9.80665 * tilt * 10 / 2;
+        assertEquals(wanted, handEstimate(KNEE).bar(kg(60)).force(held).value().si(), 1e-9 * wanted);
+        double side =
+                handEstimate(KNEE).bar(kg(60)).sides(1).force(held).value().si();
+        assertEquals(2 * wanted, side, 1e-9 * wanted);
+    }
+
+    @Test
+    void theTraceEndsInTheStaticsAndItsTermsAddUp() {
+        HeldPosture held = squat(60);
+        List<List<Object>> rows = handEstimate(KNEE).bar(kg(60)).trace(held).rows();
+        double sum = ((Moment) rows.get(0).get(1)).si();
+        double product = sum;
+        for (List<Object> row : rows) {
+            sum += ((Moment) row.get(2)).si();
+            product *= ((Ratio) row.get(3)).si();
+        }
+        double statics = Math.abs(Readings.moment(KNEE).si(held));
+        assertEquals(statics, sum, 1e-9 * statics);
+        assertEquals(statics, product, 1e-9 * statics);
+    }
+
+    @Test
+    void aClaimIsTracedToTheAssumptionThatMakesIt() {
+        HeldPosture held = squat(60);
+        Force claim = newtons(handEstimate(KNEE)
+                .bar(kg(60))
+                .leverRatio(14)
+                .force(held)
+                .value()
+                .si());
+        Object needed = handEstimate(KNEE)
+                .bar(kg(60))
+                .explain(claim, held)
+                .rows()
+                .get(0)
+                .get(2);
+        assertEquals(14, ((Ratio) needed).si(), 1e-9);
+    }
+
+    @Test
+    void coContractionIsAKnobBesideEveryKneeResult() {
+        HeldPosture held = chair(40);
+        double plain = capacityUsed(QUADRICEPS).si(held);
+        double against =
+                capacityUsed(QUADRICEPS, muscles().coContraction(percent(30))).si(held);
+        assertTrue(against > 1.25 * plain, against + " against " + plain);
+    }
+}
