@@ -5,6 +5,7 @@ import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
+import leverwright.mechanics.posture.Place;
 
 /** The words with which a cell describes what resists, as in {@code cable(kg(40)).ratio(2).efficiency(percent(90))}. */
 public final class Resistances {
@@ -48,5 +49,16 @@ public final class Resistances {
     /** Returns a machine's lever with a stack on a round wheel; then tell cam, masses, where it starts, its sense. */
     public static MachineLever lever(Mass stack, Length wheel) {
         return MachineLever.stack(stack, wheel);
+    }
+
+    /**
+     * Returns a weight vest or pack as a load on the trunk.
+     *
+     * @param mass 0 to 10 000 kg
+     * @param aboveHip its middle from the hip along the trunk
+     * @param ahead its middle ahead of the line from hip to shoulder; negative behind, as a pack
+     */
+    public static MassLoad vest(Mass mass, Length aboveHip, Length ahead) {
+        return new MassLoad("trunk", new Place(aboveHip.si(), -ahead.si()), mass.si());
     }
 }

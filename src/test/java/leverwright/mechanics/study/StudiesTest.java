@@ -4,16 +4,21 @@ import static leverwright.mechanics.body.Joint.ANKLE;
 import static leverwright.mechanics.body.Joint.ELBOW;
 import static leverwright.mechanics.body.Joint.HIP;
 import static leverwright.mechanics.body.Joint.KNEE;
+import static leverwright.mechanics.body.Joint.SHOULDER;
 import static leverwright.mechanics.body.Lifter.lifter;
 import static leverwright.mechanics.body.Segment.THIGH;
 import static leverwright.mechanics.body.Sex.FEMALE;
 import static leverwright.mechanics.exercise.Exercises.backSquat;
 import static leverwright.mechanics.exercise.Exercises.dumbbellCurl;
+import static leverwright.mechanics.exercise.Exercises.exercise;
 import static leverwright.mechanics.exercise.Exercises.kneeExtension;
+import static leverwright.mechanics.exercise.Exercises.pushUp;
 import static leverwright.mechanics.exercise.Knobs.ELBOW_FLEXION;
 import static leverwright.mechanics.exercise.Knobs.KNEE_FLEXION;
 import static leverwright.mechanics.exercise.Knobs.THIGH_ABOVE_LEVEL;
+import static leverwright.mechanics.exercise.Knobs.TORSO_LEAN;
 import static leverwright.mechanics.exercise.Readings.moment;
+import static leverwright.mechanics.load.Resistances.vest;
 import static leverwright.mechanics.measure.Measures.cm;
 import static leverwright.mechanics.measure.Measures.deg;
 import static leverwright.mechanics.measure.Measures.kg;
@@ -238,5 +243,50 @@ class StudiesTest {
 
     private static String message(org.junit.jupiter.api.function.Executable what) {
         return String.valueOf(assertThrows(IllegalArgumentException.class, what).getMessage());
+    }
+
+    /** A vest is a mass on the trunk: the hip's moment grows by weight times its arm, whatever else is held. */
+    @Test
+    void aVestHangsOnTheTrunk() {
+        var bow = exercise("Bow").seated().lean(Segment.TRUNK, deg(30));
+        double without = bow.by(INES).posture().moment(SHOULDER).value().si();
+        HeldPosture held = bow.load(vest(kg(10), cm(30), cm(0))).by(INES).posture();
+        assertEquals(without, held.moment(SHOULDER).value().si(), 1e-12);
+        var standing = exercise("Good bow")
+                .standing(TORSO_LEAN, KNEE_FLEXION)
+                .knob(TORSO_LEAN)
+                .knob(KNEE_FLEXION);
+        double plain = at(standing);
+        double loaded = at(standing.load(vest(kg(10), cm(30), cm(0))));
+        double expected = 10 * 9.80665 * 0.30 * Math.sin(Math.toRadians(45)) / 2;
+        assertEquals(expected, loaded - plain, 1e-9);
+    }
+
+    private static double at(leverwright.mechanics.exercise.Movement bow) {
+        return bow.with(TORSO_LEAN, deg(45))
+                .with(KNEE_FLEXION, deg(20))
+                .by(INES)
+                .posture()
+                .moment(HIP)
+                .value()
+                .si();
+    }
+
+    @Test
+    void turnedOutArmsAreSeenForeshortened() {
+        Performance press = pushUp().elbowFlexion(deg(60)).by(INES);
+        OutOfPlane out = turnedOut(press).arms(deg(5));
+        HeldPosture seen = out.posture();
+        double whole = INES.body().segment(Segment.UPPER_ARM).length();
+        double length =
+                seen.performance().lifter().body().segment(Segment.UPPER_ARM).length();
+        double turn = Readings.lean(Segment.UPPER_ARM).si(seen)
+                + Readings.lean(Segment.TRUNK).si(seen);
+        double along = length * Math.cos(turn);
+        double across = length * Math.sin(turn) / Math.cos(Math.toRadians(5));
+        assertEquals(whole, Math.hypot(along, across), 1e-9);
+        assertEquals(2, out.check().rows().size());
+        // wide hands: most of the moment acts out of the plane
+        assertTrue(message(turnedOut(press).arms(deg(30))::posture).contains("at the shoulder"));
     }
 }
