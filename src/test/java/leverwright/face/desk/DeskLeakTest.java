@@ -1,0 +1,75 @@
+package leverwright.face.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.lang.ref.WeakReference;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Scene;
+import leverwright.face.desk.model.DeskModel;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is closed goes: nothing of fifty windows stays in memory. */
+class DeskLeakTest {
+
+    private static final int WINDOWS = 50;
+    private static final int PATIENCE = 100;
+
+    @TempDir
+    private Path folder;
+
+    private WindowBench bench;
+
+    @BeforeEach
+    void begin() throws Exception {
+        bench = new WindowBench(folder);
+    }
+
+    @AfterEach
+    void end() throws Exception {
+        bench.close();
+        assertEquals(List.of(), bench.failures);
+    }
+
+    @Test
+    void fiftyWindowsOpenedAndClosedLeaveNothing() throws Exception {
+        Path file = folder.resolve("stranger.leverwright.json");
+        java.nio.file.Files.copy(WindowBench.demo(), file);
+        List<WeakReference<Object>> gone = new ArrayList<>();
+        for (int i = 0; i < WINDOWS; i++) {
+            openAndClose(file, gone);
+        }
+        // One more window, so that what the toolkit keeps of the last one is another one's.
+        DeskWindow last = bench.open(file);
+        List<String> left = List.of();
+        for (int i = 0; i < PATIENCE; i++) {
+            System.gc();
+            Thread.sleep(50);
+            left = gone.stream()
+                    .map(WeakReference::get)
+                    .filter(java.util.Objects::nonNull)
+                    .map(object -> object.getClass().getSimpleName())
+                    .toList();
+            if (left.isEmpty()) {
+                break;
+            }
+        }
+        assertEquals(List.of(), left);
+        bench.doing(() -> last.close(() -> {}));
+    }
+
+    private void openAndClose(Path file, List<WeakReference<Object>> gone) throws Exception {
+        DeskWindow window = bench.open(file);
+        DeskModel model = window.model();
+        Scene scene = bench.at(() -> window.stage().getScene());
+        Thread.sleep(20);
+        bench.doing(() -> window.close(() -> {}));
+        gone.add(new WeakReference<>(window));
+        gone.add(new WeakReference<>(model));
+        gone.add(new WeakReference<>(scene));
+    }
+}
