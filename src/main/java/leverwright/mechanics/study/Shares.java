@@ -177,14 +177,15 @@ public final class Shares implements Listed {
                 Sides.NOT_SIDED,
                 si,
                 held -> answer(
-                        label,
-                        Ratio.of(si.applyAsDouble(held)),
-                        held,
-                        muscles,
-                        model,
-                        forces -> forces.capacityUsed(muscles),
-                        si,
-                        forces -> usedSteps(forces, muscles)));
+                                label,
+                                Ratio.of(si.applyAsDouble(held)),
+                                held,
+                                muscles,
+                                model,
+                                forces -> forces.capacityUsed(muscles),
+                                si,
+                                forces -> usedSteps(forces, muscles))
+                        .shownIn(Unit.PERCENT));
     }
 
     static Reading<Ratio> length(Muscles muscles, MuscleModel model) {
@@ -261,7 +262,10 @@ public final class Shares implements Listed {
         notes.addAll(forces.marks(muscles));
         notes.add(ruleNote(model));
         notes.add("Band: middle nine tenths of " + draws.length
-                + " draws of areas, arms, specific tensions and exponent; seed 1.");
+                + " draws of areas, arms, specific tensions and exponent, seed 1"
+                + (draws.length < DRAWS
+                        ? "; in the other " + (DRAWS - draws.length) + " the muscles could not make the moments."
+                        : "."));
         notes.add(CAUTION);
         return Answer.of(
                         label,
@@ -435,7 +439,7 @@ public final class Shares implements Listed {
                         state.muscle().words(),
                         Force.of(forces.force(state.muscle())),
                         sides(state.muscle()).words(),
-                        Ratio.of(forces.capacityUsed(state.muscle())),
+                        percent(forces.capacityUsed(state.muscle())),
                         Force.of(state.capacity()),
                         Ratio.of(state.length()),
                         state.marks().isEmpty() ? state.status().words() : String.join("; ", state.marks())));
@@ -447,6 +451,10 @@ public final class Shares implements Listed {
                 List.of("muscle", "force", "side", "capacity used", "capacity", "length over optimum", "numbers"),
                 rows,
                 List.copyOf(notes));
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.1f %% of capacity", 100 * share);
     }
 
     /** Returns the action that limits each part of the body here, and the share of the moments that could be made. */

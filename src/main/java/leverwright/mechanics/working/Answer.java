@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +29,7 @@ public final class Answer<M extends Measure<M>> {
     private final Sides sides;
     private final Later working;
     private final List<String> notes;
+    private final Unit unit;
 
     /** A working that is made when somebody asks for it, and once only. */
     private static final class Later {
@@ -52,7 +54,7 @@ public final class Answer<M extends Measure<M>> {
         }
     }
 
-    private Answer(String label, M value, M low, M high, Sides sides, Later working, List<String> notes) {
+    private Answer(String label, M value, M low, M high, Sides sides, Later working, List<String> notes, Unit unit) {
         this.label = label;
         this.value = value;
         this.low = low;
@@ -60,6 +62,7 @@ public final class Answer<M extends Measure<M>> {
         this.sides = sides;
         this.working = working;
         this.notes = List.copyOf(notes);
+        this.unit = unit;
         if (low.compareTo(value) > 0 || high.compareTo(value) < 0) {
             throw new IllegalArgumentException(
                     label + ": the value " + value + " lies outside its band, " + low + " to " + high);
@@ -90,7 +93,15 @@ public final class Answer<M extends Measure<M>> {
      * @param working makes the account of how the value follows, always the same; its last step has this value
      */
     public static <M extends Measure<M>> Answer<M> of(String label, M value, Sides sides, Supplier<Working> working) {
-        return new Answer<>(label, value, value, value, sides, new Later(working), List.of());
+        return new Answer<>(
+                label,
+                value,
+                value,
+                value,
+                sides,
+                new Later(working),
+                List.of(),
+                value.dimension().shown());
     }
 
     /** Returns what it is, such as "hip extension moment". */
@@ -138,7 +149,7 @@ public final class Answer<M extends Measure<M>> {
      * @throws IllegalArgumentException if the value lies outside it
      */
     public Answer<M> between(M lowest, M highest) {
-        return new Answer<>(label, value, lowest, highest, sides, working, notes);
+        return new Answer<>(label, value, lowest, highest, sides, working, notes, unit);
     }
 
     /** Returns the same answer with one more remark. */
@@ -150,7 +161,25 @@ public final class Answer<M extends Measure<M>> {
     public Answer<M> noted(Collection<String> remarks) {
         List<String> all = new ArrayList<>(notes);
         all.addAll(remarks);
-        return new Answer<>(label, value, low, high, sides, working, all);
+        return new Answer<>(label, value, low, high, sides, working, all, unit);
+    }
+
+    /**
+     * Returns the same answer shown in another unit of its kind, such as percent.
+     *
+     * @throws IllegalArgumentException if the unit is of another kind
+     */
+    public Answer<M> shownIn(Unit other) {
+        if (other.dimension() != value.dimension()) {
+            throw new IllegalArgumentException(
+                    "the " + label + " cannot be shown in " + other.symbol() + "; take a unit of its kind");
+        }
+        return new Answer<>(label, value, low, high, sides, working, notes, other);
+    }
+
+    /** Returns the unit in which it is shown. */
+    public Unit unit() {
+        return unit;
     }
 
     /** Returns whether an input carried an error. */

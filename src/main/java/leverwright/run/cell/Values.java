@@ -18,10 +18,7 @@ final class Values {
 
     static Quantity quantity(Answer<?> answer) {
         return new Quantity(
-                answer.value().si(),
-                answer.low().si(),
-                answer.high().si(),
-                answer.value().dimension().shown());
+                answer.value().si(), answer.low().si(), answer.high().si(), answer.unit());
     }
 
     static Quantity quantity(Measure<?> value) {
