@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
             RecheckCommand.class,
             PublishCommand.class,
             SolveCommand.class,
+            ExercisesCommand.class,
             DeskCommand.class
         },
         footer = {

@@ -174,6 +174,11 @@ public final class BackSquat extends Exercise<BackSquat> {
     }
 
     @Override
+    public List<String> loads() {
+        return List.of("bar on the trunk");
+    }
+
+    @Override
     public List<String> supports() {
         return List.of("both feet on the floor");
     }

@@ -35,6 +35,11 @@ record Contact(
     private static final double ROUNDING = 1e-9;
 
     @Override
+    public String words() {
+        return "";
+    }
+
+    @Override
     public void add(Work work) {
         double x = at.x(work);
         double y = at.y(work);

@@ -111,6 +111,11 @@ public final class DumbbellCurl extends Exercise<DumbbellCurl> {
     }
 
     @Override
+    public List<String> loads() {
+        return List.of("dumbbells on the hand");
+    }
+
+    @Override
     public List<String> supports() {
         return List.of("both feet on the floor");
     }

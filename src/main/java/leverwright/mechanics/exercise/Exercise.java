@@ -126,6 +126,11 @@ public abstract class Exercise<E extends Exercise<E>> {
         return List.of();
     }
 
+    /** Returns, each in words, what it is loaded with and where that is held; none where the body's weight is all. */
+    public List<String> loads() {
+        return List.of();
+    }
+
     /** Returns the knob that drives it and the range in which it is usually moved; empty where it is held still. */
     public Optional<Course> course() {
         return Optional.empty();

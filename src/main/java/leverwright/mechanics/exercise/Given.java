@@ -30,6 +30,11 @@ record Given(String name, Member on, leverwright.mechanics.load.Load load) imple
     }
 
     @Override
+    public String words() {
+        return name + " on the " + on.words();
+    }
+
+    @Override
     public void add(Work work) {
         Layout layout = work.layout();
         Member member = work.on(on);

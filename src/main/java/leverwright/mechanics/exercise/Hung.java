@@ -12,6 +12,11 @@ import leverwright.mechanics.measure.Mass;
  */
 record Hung(String name, Spot at, Knob<Mass> mass, double times) implements LoadRule {
     @Override
+    public String words() {
+        return name + " on the " + at.on().words();
+    }
+
+    @Override
     public void add(Work work) {
         at.check(work, name);
         String symbol = name.replace(' ', '_').replace('-', '_');

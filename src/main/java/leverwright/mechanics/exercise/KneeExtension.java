@@ -198,6 +198,11 @@ public final class KneeExtension extends Exercise<KneeExtension> {
     }
 
     @Override
+    public List<String> loads() {
+        return List.of("pad on the shank");
+    }
+
+    @Override
     public List<String> supports() {
         return List.of("seat and backrest hold thighs and trunk");
     }

@@ -409,6 +409,14 @@ public final class Movement extends Setting<Movement> {
     }
 
     @Override
+    public List<String> loads() {
+        return plan.loads.stream()
+                .map(LoadRule::words)
+                .filter(words -> !words.isEmpty())
+                .toList();
+    }
+
+    @Override
     public Optional<Course> course() {
         return Optional.ofNullable(plan.path).map(knob -> new Course(own(knob), plan.pathFrom, plan.pathTo));
     }

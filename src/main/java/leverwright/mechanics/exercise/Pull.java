@@ -41,6 +41,11 @@ record Pull(String name, Spot at, Size size, Aim aim) implements LoadRule {
     }
 
     @Override
+    public String words() {
+        return name + " on the " + at.on().words();
+    }
+
+    @Override
     public void add(Work work) {
         at.check(work, name);
         double x = at.x(work);

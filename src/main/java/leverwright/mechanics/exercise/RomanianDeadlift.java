@@ -295,6 +295,11 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
     }
 
     @Override
+    public List<String> loads() {
+        return List.of("bar on the hand");
+    }
+
+    @Override
     public List<String> supports() {
         return List.of("both feet on the floor");
     }
