@@ -171,10 +171,10 @@ final class Bases {
                 })
                 .knob(SetupKnobs.STANCE_WIDTH)
                 .contact(new Contact(
-                        "other foot",
+                        "other sole",
                         Spot.onSole(Member.OTHER_FOOT),
                         new Pull.Fixed(deg(90).si()),
-                        new Pivot.On(Spot.onSole(Member.FOOT), "foot"),
+                        new Pivot.On(Spot.onSole(Member.FOOT), "sole"),
                         -1,
                         SetupKnobs.FLOOR_FORCE,
                         Knobs.FRICTION,

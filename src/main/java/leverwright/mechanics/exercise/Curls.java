@@ -73,7 +73,7 @@ final class Curls {
             .lean(Segment.TRUNK, deg(30))
             .lean(Segment.UPPER_ARM, deg(10))
             .lean(Segment.FOREARM, deg(85))
-            .bend(Joint.WRIST, SetupKnobs.WRIST_FLEXION)
+            .bend(Joint.WRIST, SetupKnobs.WRIST_FLEXION.startingAt(deg(-40), "near the start (from memory)"))
             .change(plan -> plan.held |= Member.FOREARM.bit())
             .dumbbellsInHands()
             .carriedBy("the thighs hold the forearms, palms up")

@@ -45,7 +45,7 @@ final class Raises {
     static final Movement CABLE_LATERAL_RAISE = standing("Cable lateral raise")
             .bend(Joint.SHOULDER, SetupKnobs.SHOULDER_ABDUCTION.startingAt(deg(45), "half way"))
             .then(movement -> Holds.oneCable(movement, "cable", Spot.grip(Member.HAND), cm(-50), cm(20), 1))
-            .knob(Knobs.STACK, kg(5), "a light stack (from memory)")
+            .knob(Knobs.STACK, kg(6), "a light stack (from memory)")
             .otherLean(Segment.UPPER_ARM, deg(-5))
             .path(SetupKnobs.SHOULDER_ABDUCTION, deg(10), deg(90))
             .trains("deltoid, its middle part; supraspinatus")

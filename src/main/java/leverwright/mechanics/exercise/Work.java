@@ -35,7 +35,7 @@ final class Work {
 
     /** The layout's member for a member of the rules. */
     Member on(Member ruled) {
-        return swapped ? ruled.twin() : ruled;
+        return swapped && layout.parting().isSplit(ruled.segment()) ? ruled.twin() : ruled;
     }
 
     /** Whether the layout keeps a member of the rules on its other side. */
