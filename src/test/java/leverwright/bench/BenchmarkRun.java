@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import leverwright.bench.launch.DeskLaunch;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.results.format.ResultFormatType;
 import org.openjdk.jmh.runner.Runner;
@@ -18,7 +19,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 /**
  * Runs the benchmarks of the test tree and leaves {@code target/bench/NAME.json}, with {@code NAME.machine.txt} beside it:
  * a figure without its machine, Java and state of the code says nothing. What is held against a peer or a floor goes into {@code
- * NAME.ratios.txt}, both sides from the same minutes; the name "FirstResult" runs that comparison alone.
+ * NAME.ratios.txt}, both sides from the same minutes; the names "FirstResult" and "DeskLaunch" run those comparisons
+ * alone.
  *
  * <p>Arguments: a regular expression over the names of the benchmarks, and the name of the result.
  */
@@ -36,6 +38,10 @@ final class BenchmarkRun {
                 .resultFormat(ResultFormatType.JSON)
                 .result(folder.resolve(name + ".json").toString())
                 .build();
+        if ("DeskLaunch".equals(arguments[0])) {
+            DeskLaunch.main(new String[] {"5"});
+            return;
+        }
         List<String> held = new ArrayList<>();
         if ("FirstResult".matches("(?i).*(" + arguments[0] + ").*")) {
             held.add(Peers.firstResult(folder));

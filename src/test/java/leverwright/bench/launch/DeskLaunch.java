@@ -149,6 +149,8 @@ public final class DeskLaunch {
                 "-Duser.language=en",
                 "-Duser.country=US",
                 "-Djava.awt.headless=true",
+                "-Xms48m",
+                "-Xmn32m",
                 "--module-path",
                 LIB.resolve("fx").toString(),
                 "--add-modules",

@@ -1,0 +1,99 @@
+package leverwright.face.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import javafx.scene.SnapshotParameters;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.transform.Transform;
+import javax.imageio.ImageIO;
+import leverwright.face.desk.model.Colours;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Pictures of the main states, in every set of colours, at scales 1 and 2, for people to look at. */
+class DeskPicturesTest {
+
+    private static final Path FOLDER = Path.of("target/screenshots");
+    private static final int FEWEST_SHADES = 200;
+
+    @TempDir
+    private Path folder;
+
+    private WindowBench bench;
+
+    @BeforeEach
+    void begin() throws Exception {
+        bench = new WindowBench(folder);
+        Files.createDirectories(FOLDER);
+    }
+
+    @AfterEach
+    void end() throws Exception {
+        bench.close();
+        assertEquals(List.of(), bench.failures);
+    }
+
+    @Test
+    void theMainStatesAreDrawn() throws Exception {
+        DeskWindow demo = bench.open(bench.onShelf(WindowBench.demo()));
+        bench.untilFresh(demo.model());
+        shoot(demo, "demo");
+        bench.doing(demo::showTasks);
+        shoot(demo, "help");
+        bench.doing(demo.model()::hold);
+        bench.doing(() -> demo.model().turn("Torso lean", 1.1));
+        bench.untilFresh(demo.model());
+        bench.doing(demo::goToOutline);
+        shoot(demo, "before-after");
+        bench.doing(() -> demo.model().type("moments", "table(held.moment(HIP, KNEE))", 0));
+        bench.until("failed", () -> demo.model().status().get().contains("failed"));
+        bench.doing(() -> demo.reveal("moments"));
+        shoot(demo, "error");
+        Path stranger = folder.resolve("stranger.leverwright.json");
+        Files.copy(WindowBench.demo(), stranger);
+        shoot(bench.open(stranger), "stranger");
+    }
+
+    private void shoot(DeskWindow window, String name) throws Exception {
+        for (Colours colours : Colours.values()) {
+            bench.doing(() -> bench.home.show(bench.home.looks().get().in(colours)));
+            Thread.sleep(500);
+            for (int scale = 1; scale <= 2; scale++) {
+                Path file = FOLDER.resolve(name + "-" + colours.styleClass() + (scale == 1 ? "" : "@2") + ".png");
+                int shades = write(window, scale, file);
+                assertTrue(shades > FEWEST_SHADES || colours == Colours.CONTRAST, file + " has only " + shades + " shades");
+            }
+        }
+        bench.doing(() -> bench.home.show(bench.home.looks().get().in(Colours.LIGHT)));
+    }
+
+    private int write(DeskWindow window, int scale, Path file) throws Exception {
+        WritableImage image = bench.at(() -> {
+            SnapshotParameters parameters = new SnapshotParameters();
+            parameters.setTransform(Transform.scale(scale, scale));
+            return window.stage().getScene().getRoot().snapshot(parameters, null);
+        });
+        int width = (int) image.getWidth();
+        int height = (int) image.getHeight();
+        int[] pixels = new int[width * height];
+        image.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+        BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(0, 0, width, height, pixels, 0, width);
+        ImageIO.write(picture, "png", file.toFile());
+        Set<Integer> shades = new HashSet<>();
+        for (int pixel : pixels) {
+            shades.add(pixel);
+        }
+        return shades.size();
+    }
+}
