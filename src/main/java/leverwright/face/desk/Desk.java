@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 /** All windows of this process. Every method is called on the window's thread. */
 final class Desk {
 
+    private static final String DEMO = "the-torso-leans.leverwright.json";
+    private static final String TOURED = "toured";
+
     private final DeskHome home;
     private final Chooser chooser;
     private final Consumer<String> browser;
@@ -69,11 +72,21 @@ final class Desk {
         try {
             DeskWindow window = show(home.open(file), first);
             request.page().ifPresent(window::publishWhenComputed);
+            lookRoundOnce(window, file);
         } catch (IOException | JsonProblem unreadable) {
             showStart(first).tell(naming(file, unreadable));
         }
         files.forEachRemaining(other -> open(other, message -> {}));
         offerLeftBehind();
+    }
+
+    /** Begins the tour with the first demo that this user ever opens. */
+    private void lookRoundOnce(DeskWindow window, Path file) {
+        if (file.getFileName().toString().equals(DEMO)
+                && home.setting(TOURED, "").isEmpty()) {
+            home.set(TOURED, "yes");
+            window.showTour();
+        }
     }
 
     private StartWindow showStart(Stage stage) {

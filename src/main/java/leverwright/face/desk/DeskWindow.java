@@ -122,6 +122,12 @@ final class DeskWindow implements NoticeBars.Deeds {
                         KeyCombination.keyCombination("Shortcut+SUBTRACT"),
                         () -> show(desk.home().looks().get().smaller()));
         scene.getAccelerators().put(KeyCombination.keyCombination("Shortcut+Y"), this::redo);
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.TAB && event.isControlDown() && !question.isAsking()) {
+                Parts.step(scene, !event.isShiftDown());
+                event.consume();
+            }
+        });
     }
 
     private void show(Looks looks) {

@@ -70,7 +70,9 @@ enum Keys {
         List<Other> all = new ArrayList<>();
         all.add(new Other("F10 or Alt", "the menus"));
         all.add(new Other("Tab, Shift+Tab", "the next and the previous control"));
-        all.add(new Other("Ctrl+Tab, Ctrl+Shift+Tab", "out of a script or note, where Tab indents"));
+        all.add(new Other(
+                "Ctrl+Tab, Ctrl+Shift+Tab",
+                "the same, also out of a script or note, where Tab indents; or Escape, then Tab"));
         all.add(new Other("Left and Right", "on a dial: one step"));
         all.add(new Other("Page Up and Page Down", "on a dial: ten steps"));
         all.add(new Other("Home and End", "on a dial: the ends of its range"));

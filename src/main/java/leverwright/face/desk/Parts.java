@@ -1,5 +1,6 @@
 package leverwright.face.desk;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -52,6 +53,29 @@ final class Parts {
             if (part.getScene() == scene && focusIn(part)) {
                 return;
             }
+        }
+    }
+
+    /** Goes to the next control of the whole window, or to the one before, also out of a text where Tab indents. */
+    static void step(Scene scene, boolean forward) {
+        List<Node> controls = new ArrayList<>();
+        gather(scene.getRoot(), controls);
+        int now = controls.indexOf(scene.getFocusOwner());
+        int count = controls.size();
+        if (count > 0) {
+            controls.get((now + (forward ? 1 : count - 1) + count) % count).requestFocus();
+        }
+    }
+
+    private static void gather(Node node, List<Node> controls) {
+        if (!node.isVisible() || node.isDisabled()) {
+            return;
+        }
+        if (node.isFocusTraversable()) {
+            controls.add(node);
+        }
+        if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> gather(child, controls));
         }
     }
 

@@ -71,7 +71,9 @@ class DeskPicturesTest {
             for (int scale = 1; scale <= 2; scale++) {
                 Path file = FOLDER.resolve(name + "-" + colours.styleClass() + (scale == 1 ? "" : "@2") + ".png");
                 int shades = write(window, scale, file);
-                assertTrue(shades > FEWEST_SHADES || colours == Colours.CONTRAST, file + " has only " + shades + " shades");
+                assertTrue(
+                        shades > FEWEST_SHADES || colours == Colours.CONTRAST,
+                        file + " has only " + shades + " shades");
             }
         }
         bench.doing(() -> bench.home.show(bench.home.looks().get().in(Colours.LIGHT)));

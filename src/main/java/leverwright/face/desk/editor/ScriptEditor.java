@@ -44,7 +44,8 @@ public final class ScriptEditor extends Region {
         this.model = model;
         cell = model.cell(cellId).orElseThrow();
         getStyleClass().add("script-editor");
-        setAccessibleRole(AccessibleRole.PARENT);
+        setAccessibleRole(AccessibleRole.TEXT_AREA);
+        setAccessibleText("Script");
         measure.getStyleClass().add("source-measure");
         measure.setManaged(false);
         measure.setVisible(false);
@@ -67,6 +68,7 @@ public final class ScriptEditor extends Region {
             awake = new OpenScript(model, cell);
             open = awake;
             setFocusTraversable(false);
+            setAccessibleRole(AccessibleRole.PARENT);
             localToSceneTransformProperty().removeListener(place);
             sceneProperty().removeListener(place);
             getChildren().setAll(awake.frame());
