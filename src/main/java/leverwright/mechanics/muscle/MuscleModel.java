@@ -158,8 +158,34 @@ public final class MuscleModel {
     /** Returns the model with one more test of the lifter. */
     public MuscleModel tested(TestedStrength test) {
         List<TestedStrength> more = new ArrayList<>(tests);
+        more.removeIf(mean -> mean.how().startsWith(PublishedStrength.MARK)
+                && mean.axis() == test.axis()
+                && mean.moment().si() > 0 == test.moment().si() > 0);
         more.add(test);
         return new MuscleModel(data, rule, byCapacity, lengthFactor, pennation, speed, coContraction, more, draw);
+    }
+
+    /**
+     * Returns the model with muscles as strong as people on average were measured to be, where that was read: knee, ankle,
+     * elbow, extension of the back, flexion and horizontal adduction of the shoulder. Still a population estimate; a test of
+     * this lifter that is added stands in the place of the mean.
+     */
+    public MuscleModel publishedStrength(Lifter lifter) {
+        List<TestedStrength> more = new ArrayList<>(tests);
+        for (TestedStrength mean : PublishedStrength.of(lifter)) {
+            boolean known = tests.stream()
+                    .anyMatch(test -> test.axis() == mean.axis()
+                            && test.moment().si() > 0 == mean.moment().si() > 0);
+            if (!known) {
+                more.add(mean);
+            }
+        }
+        return new MuscleModel(data, rule, byCapacity, lengthFactor, pennation, speed, coContraction, more, draw);
+    }
+
+    /** Returns whether no test of this lifter is among what it rests on. */
+    public boolean isPopulationEstimate() {
+        return tests.stream().allMatch(test -> test.how().startsWith(PublishedStrength.MARK));
     }
 
     /** Returns the model with numbers drawn from their spreads, and for one draw in two another exponent from 2 to 5. */

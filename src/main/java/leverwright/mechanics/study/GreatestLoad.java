@@ -138,7 +138,8 @@ public final class GreatestLoad<Q extends Measure<Q>> implements Listed {
                         Step.given("share", Ratio.of(Math.min(scale(si), 1e6)), "greatest share at this load")));
         return Answer.of(label, value, Sides.TOTAL, working)
                 .noted(List.of(
-                        model.tests().isEmpty() ? MuscleModel.POPULATION : "Calibrated by tested strength.", CAUTION));
+                        model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.",
+                        CAUTION));
     }
 
     /** Returns load, limiting joint action and the muscle that is full first. */

@@ -251,14 +251,13 @@ public final class Shares implements Listed {
             high = Math.max(high, draws[draws.length - 1 - draws.length / 20]);
         }
         Set<String> notes = new LinkedHashSet<>();
-        if (model.tests().isEmpty()) {
+        if (model.isPopulationEstimate()) {
             notes.add(MuscleModel.POPULATION);
-        } else {
-            model.tests()
-                    .forEach(test -> notes.add("Calibrated by " + test.how() + ": "
-                            + test.axis().action(test.moment().si()) + " " + test.moment() + " at " + test.angle()
-                            + "; actions not tested stay a population estimate."));
         }
+        model.tests()
+                .forEach(test -> notes.add("Calibrated by " + test.how() + ": "
+                        + test.axis().action(test.moment().si()) + " " + test.moment() + " at " + test.angle()
+                        + "; actions not tested stay a population estimate."));
         notes.addAll(forces.marks(muscles));
         notes.add(ruleNote(model));
         notes.add("Band: middle nine tenths of " + draws.length
@@ -427,7 +426,7 @@ public final class Shares implements Listed {
     public Listing listing() {
         List<List<Object>> rows = new ArrayList<>();
         Set<String> notes = new LinkedHashSet<>();
-        notes.add(model.tests().isEmpty() ? MuscleModel.POPULATION : "Calibrated by tested strength.");
+        notes.add(model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.");
         notes.add(ruleNote(model));
         for (MuscleForces forces : parts(held, model)) {
             if (!forces.feasible()) {

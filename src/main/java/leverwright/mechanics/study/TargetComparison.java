@@ -143,7 +143,7 @@ public final class TargetComparison implements Listed {
                         "knee compression, per side"),
                 rows,
                 List.of(
-                        model.tests().isEmpty() ? MuscleModel.POPULATION : "Calibrated by tested strength.",
+                        model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.",
                         Shares.ruleNote(model),
                         "Equal in this table: nothing but the lifter and the model; loads are as set.",
                         CAUTION));

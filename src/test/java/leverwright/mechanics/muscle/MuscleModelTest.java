@@ -157,6 +157,17 @@ class MuscleModelTest {
                 1e-9);
     }
 
+    /** Kamon 1981: elbow flexion 85 N·m at 90°, men; a test of the lifter's own replaces the mean. */
+    @Test
+    void publishedStrengthIsWhatTheModelThenMakesUntilTheLifterIsTested() {
+        MuscleModel mean = MuscleModel.standard().publishedStrength(MAN);
+        assertEquals(85, mean.greatestMoment(MAN, Axis.ELBOW, false, 90 * DEGREE), 1e-9);
+        assertTrue(mean.isPopulationEstimate());
+        MuscleModel tested = mean.tested(Axis.ELBOW, Measures.newtonMetres(-60), Measures.deg(90));
+        assertEquals(60, tested.greatestMoment(MAN, Axis.ELBOW, false, 90 * DEGREE), 1e-9);
+        assertTrue(!tested.isPopulationEstimate());
+    }
+
     @Test
     void testsThatContradictEachOtherAreRefused() {
         MuscleModel tested = MuscleModel.standard()

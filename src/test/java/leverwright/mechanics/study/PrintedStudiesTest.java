@@ -24,6 +24,10 @@ import leverwright.mechanics.load.Direction;
 import leverwright.mechanics.load.Resistance;
 import leverwright.mechanics.load.Resistances;
 import leverwright.mechanics.load.Travel;
+import leverwright.mechanics.muscle.Axis;
+import leverwright.mechanics.muscle.Muscle;
+import leverwright.mechanics.muscle.MuscleGroup;
+import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.numeric.RandomStream;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Listing;
@@ -137,6 +141,37 @@ class PrintedStudiesTest {
             }
         }
         assertTrue(checked > 0, listing.title());
+    }
+
+    @Test
+    void musclesInRandomPostures() {
+        MuscleModel strong = MuscleWords.muscles()
+                .tested(Axis.KNEE, newtonMetres(400), deg(60))
+                .tested(Axis.HIP, newtonMetres(500), deg(80))
+                .tested(Axis.LOW_BACK, newtonMetres(900), deg(0));
+        for (int k = 0; k < 12; k++) {
+            Lifter lifter = lifter("Random").of(FEMALE, cm(between(155, 185)), kg(between(50, 85)));
+            HeldPosture chair = kneeExtension()
+                    .stack(kg(between(10, 60)))
+                    .kneeFlexion(deg(between(15, 85)))
+                    .by(lifter)
+                    .posture();
+            HeldPosture hinge = romanianDeadlift()
+                    .barbell(kg(between(10, 50)))
+                    .torsoLean(deg(between(20, 70)))
+                    .by(lifter)
+                    .posture();
+            Shares here = MuscleWords.shares(chair, strong);
+            Shares there = MuscleWords.shares(hinge, strong.coContraction(ratio(0.1)));
+            check(here.capacityUsed(MuscleGroup.QUADRICEPS));
+            check(here.force(MuscleGroup.VASTI));
+            check(here.compression(Joint.KNEE));
+            check(there.capacityUsed(MuscleGroup.HIP_EXTENSORS));
+            check(there.length(Muscle.BICEPS_FEMORIS_LONG_HEAD));
+            check(there.capacityUsed(Muscle.ERECTOR_SPINAE));
+            check(MuscleWords.handEstimate(Joint.KNEE).force(chair));
+            check(MuscleWords.handEstimate(Joint.HIP).bar(kg(between(0, 60))).moment(hinge));
+        }
     }
 
     private static void check(Answer<?> answer) {
