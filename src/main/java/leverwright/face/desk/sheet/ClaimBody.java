@@ -84,10 +84,9 @@ final class ClaimBody implements ResultBody {
         sentence.setText(now.title());
         sign.setText(StateSign.of(now.verdict()));
         verdict.setText(now.verdict().words() + (now.verdict() == Verdict.OUTSIDE_THIS_MODEL ? "" : " in this model"));
-        for (Verdict each : Verdict.values()) {
-            all.getStyleClass().remove(styleClass(each));
+        if (!all.getStyleClass().contains(styleClass(now.verdict()))) {
+            all.getStyleClass().setAll("claim", styleClass(now.verdict()));
         }
-        all.getStyleClass().add(styleClass(now.verdict()));
         List<String> lines = lines(now, before);
         while (facts.getChildren().size() > lines.size()) {
             facts.getChildren().remove(facts.getChildren().size() - 1);

@@ -212,13 +212,9 @@ final class GridTable extends Region {
                 requestLayout();
             }
         }
-        boolean has = entry.working() != null;
-        if (has != cell.getStyleClass().contains("has-working")) {
-            if (has) {
-                cell.getStyleClass().add("has-working");
-            } else {
-                cell.getStyleClass().remove("has-working");
-            }
+        // Turns of a dial come without workings; what had one gets it again when the dial rests.
+        if (entry.working() != null && !cell.getStyleClass().contains("has-working")) {
+            cell.getStyleClass().add("has-working");
         }
     }
 

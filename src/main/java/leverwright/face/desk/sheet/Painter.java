@@ -1,7 +1,10 @@
 package leverwright.face.desk.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.application.Platform;
@@ -25,6 +28,12 @@ final class Painter<D> {
         return thread;
     });
 
+    /** Orders that the thread has not met yet, over all panes. */
+    private static final AtomicInteger AHEAD = new AtomicInteger();
+
+    /** What was drawn and not handed over yet: all that one turn of a dial changes is swapped in one pulse. */
+    private static final List<Runnable> ARRIVED = new ArrayList<>();
+
     /**
      * What is to be drawn.
      *
@@ -40,6 +49,8 @@ final class Painter<D> {
 
         void failed(RuntimeException failure);
     }
+
+    private static final int MOST_TOGETHER = 6;
 
     private final Function<D, Picture> picture;
     private @Nullable Receiver<D> receiver;
@@ -74,10 +85,18 @@ final class Painter<D> {
         wanted = null;
         busy = true;
         PixelSheet reused = spare;
-        THREAD.execute(() -> draw(order, reused));
+        AHEAD.incrementAndGet();
+        THREAD.execute(() -> {
+            ARRIVED.add(drawn(order, reused));
+            if (AHEAD.decrementAndGet() == 0 || ARRIVED.size() >= MOST_TOGETHER) {
+                List<Runnable> all = List.copyOf(ARRIVED);
+                ARRIVED.clear();
+                Platform.runLater(() -> all.forEach(Runnable::run));
+            }
+        });
     }
 
-    private void draw(Order<D> order, @Nullable PixelSheet reused) {
+    private Runnable drawn(Order<D> order, @Nullable PixelSheet reused) {
         try {
             D drawing = order.draw().get();
             Picture drawn = picture.apply(drawing);
@@ -85,9 +104,9 @@ final class Painter<D> {
             int height = (int) Math.ceil(drawn.height() * order.scale() - 1e-6);
             PixelSheet sheet = reused != null && reused.hasSize(width, height) ? reused : new PixelSheet(width, height);
             sheet.paint(drawn, order.palette(), order.scale());
-            Platform.runLater(() -> arrive(drawing, order, sheet));
+            return () -> arrive(drawing, order, sheet);
         } catch (RuntimeException failure) {
-            Platform.runLater(() -> fail(failure));
+            return () -> fail(failure);
         }
     }
 

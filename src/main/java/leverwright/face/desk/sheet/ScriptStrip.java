@@ -1,9 +1,11 @@
 package leverwright.face.desk.sheet;
 
+import java.util.Optional;
 import javafx.beans.InvalidationListener;
 import javafx.scene.layout.VBox;
 import leverwright.face.desk.editor.ScriptEditor;
 import leverwright.face.desk.model.Caret;
+import leverwright.face.desk.model.CellShown;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.workbook.session.Span;
@@ -23,6 +25,8 @@ final class ScriptStrip extends Strip {
     private final VBox left = new VBox();
     private final ResultsPane results;
     private final InvalidationListener follow = changed -> refresh();
+    private boolean inView = true;
+    private boolean behind;
 
     ScriptStrip(DeskModel model, CellView cell, StripDeeds deeds, SavePlace places) {
         super(cell);
@@ -40,10 +44,25 @@ final class ScriptStrip extends Strip {
         refresh();
     }
 
+    @Override
+    void seen(boolean now) {
+        inView = now;
+        if (now && behind) {
+            refresh();
+        }
+    }
+
     private void refresh() {
+        // Asking for the value makes the property tell of its next change.
+        CellShown shown = cell().shown().get();
+        Optional<CellShown> held = cell().held().get();
+        behind = !inView;
+        if (behind) {
+            return;
+        }
         head.showTitle();
-        head.showState(cell().shown().get());
-        results.show(cell().shown().get(), cell().held().get());
+        head.showState(shown);
+        results.show(shown, held);
         String title = cell().title().get();
         setAccessibleText(title.isEmpty() ? "Script " + cell().id() : "Script " + title);
     }

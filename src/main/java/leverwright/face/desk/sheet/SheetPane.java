@@ -243,6 +243,7 @@ public final class SheetPane extends Region implements StripDeeds {
         for (Slots.Slot slot : slots.all()) {
             Strip strip = slot.strip;
             if (strip != null) {
+                strip.seen(slot.top < top + height && slot.top + slot.height > top);
                 double now = snapSizeY(strip.prefHeight(breadth()));
                 if (now != slot.height) {
                     slot.height = now;

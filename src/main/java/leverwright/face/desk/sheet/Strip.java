@@ -24,6 +24,9 @@ abstract class Strip extends Region {
     /** Gives the focus to the text of the cell at a place. */
     abstract void focusAt(Caret caret);
 
+    /** Takes whether the strip is in view; one that is not need not follow every turn of a dial. */
+    void seen(boolean inView) {}
+
     /** Stops following the workbook. */
     abstract void dispose();
 

@@ -2,9 +2,9 @@ package leverwright.face.desk.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -24,21 +24,49 @@ final class WorkingView extends VBox {
         setAccessibleRole(AccessibleRole.TEXT);
     }
 
-    void show(Working working, Button... tools) {
+    void show(Working working) {
         if (working.equals(shown)) {
             return;
         }
         shown = working;
         lines = WorkingText.plain(working);
-        List<Node> children = new ArrayList<>();
-        for (WorkingLine line : WorkingText.lines(working)) {
-            TextFlow flow = new TextFlow();
-            flow.getStyleClass().addAll("line", "line-" + line.kind().name().toLowerCase(java.util.Locale.ROOT));
-            flow.getChildren().setAll(Typeset.line(line));
-            children.add(flow);
+        List<WorkingLine> parts = WorkingText.lines(working);
+        if (getChildren().size() > parts.size()) {
+            getChildren().remove(parts.size(), getChildren().size());
         }
-        getChildren().setAll(children);
+        for (int i = 0; i < parts.size(); i++) {
+            if (i == getChildren().size()) {
+                TextFlow flow = new TextFlow();
+                flow.getStyleClass().addAll("line", "");
+                getChildren().add(flow);
+            }
+            set((TextFlow) getChildren().get(i), parts.get(i));
+        }
         setAccessibleText(String.join("\n", lines));
+    }
+
+    /** Sets one line; where only numbers changed, only their pieces are set. */
+    private static void set(TextFlow flow, WorkingLine line) {
+        String kind = "line-" + line.kind().name().toLowerCase(Locale.ROOT);
+        if (!flow.getStyleClass().get(1).equals(kind)) {
+            flow.getStyleClass().set(1, kind);
+        }
+        List<Text> texts = Typeset.line(line);
+        List<Node> shown = flow.getChildren();
+        boolean same = shown.size() == texts.size();
+        for (int i = 0; same && i < texts.size(); i++) {
+            same = shown.get(i).getStyleClass().equals(texts.get(i).getStyleClass());
+        }
+        if (!same) {
+            flow.getChildren().setAll(texts);
+            return;
+        }
+        for (int i = 0; i < texts.size(); i++) {
+            String words = texts.get(i).getText();
+            if (!((Text) shown.get(i)).getText().equals(words)) {
+                ((Text) shown.get(i)).setText(words);
+            }
+        }
     }
 
     /** Returns the working as plain text. */
