@@ -10,11 +10,10 @@ import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.Curves;
 import leverwright.run.result.TableResult;
-import leverwright.workbook.json.CanonicalNumber;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tables and curves as rows of separated values, for other programs: every digit of each number in the unit that its heading
+ * Tables and curves as rows of separated values, for other programs: as many digits of each number as give the same double again, in the unit that its heading
  * names, and the caution as the last row. Fields are quoted as RFC 4180 (2005) says; lines end with a line feed.
  */
 public final class Csv {
@@ -75,10 +74,10 @@ public final class Csv {
             Unit read = number.quantity().unit();
             String beside = sides.beside(column, number);
             String end = (unit == null ? " " + read.symbol() : "") + (beside.isEmpty() ? "" : " " + beside);
-            fields.add(number(read.fromSi(number.quantity().value())) + end);
+            fields.add(number(read, number.quantity().value()) + end);
             if (band) {
-                fields.add(number(read.fromSi(number.quantity().low())));
-                fields.add(number(read.fromSi(number.quantity().high())));
+                fields.add(number(read, number.quantity().low()));
+                fields.add(number(read, number.quantity().high()));
             }
         } else if (entry instanceof TableResult.TextEntry words) {
             fields.add(words.text());
@@ -129,7 +128,7 @@ public final class Csv {
         csv.line(head);
         for (int i = 0; i < curves.axis().values().size(); i++) {
             List<String> fields = new ArrayList<>();
-            fields.add(number(curves.axis().unit().fromSi(curves.axis().values().get(i))));
+            fields.add(number(curves.axis().unit(), curves.axis().values().get(i)));
             for (Curves.Curve curve : curves.curves()) {
                 fields.add(value(curve.values(), i, curve.unit()));
                 if (!curve.low().isEmpty()) {
@@ -144,15 +143,15 @@ public final class Csv {
 
     private static String value(List<@Nullable Double> values, int index, Unit unit) {
         Double value = values.get(index);
-        return value == null ? "" : number(unit.fromSi(value));
+        return value == null ? "" : number(unit, value);
     }
 
     private static String heading(String name, Unit unit) {
         return unit.symbol().isEmpty() ? name : name + " (" + unit.symbol() + ")";
     }
 
-    private static String number(double value) {
-        return CanonicalNumber.write(value + 0.0);
+    private static String number(Unit unit, double si) {
+        return unit.decimal(si + 0.0).toPlainString();
     }
 
     private String ended() {
