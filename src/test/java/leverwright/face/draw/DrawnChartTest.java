@@ -76,8 +76,8 @@ class DrawnChartTest {
     private static long ghosts(DrawnChart chart) {
         return chart.picture().marks().stream()
                 .filter(mark ->
-                        mark instanceof Mark.Stroke stroke && stroke.pen().ink() == Ink.GHOST
-                                || mark instanceof Mark.Fill fill && fill.ink() == Ink.GHOST)
+                        (mark instanceof Mark.Stroke stroke && stroke.pen().ink() == Ink.GHOST)
+                                || (mark instanceof Mark.Fill fill && fill.ink() == Ink.GHOST))
                 .count();
     }
 
