@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import leverwright.mechanics.body.BodySegment;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
@@ -278,14 +279,15 @@ final class CrossCheck {
             if (layout.support() == Layout.Support.HANDS_AND_FEET && !load.isWeight()) {
                 continue;
             }
-            if (moves && layout.inMotion(k).isPresent()) {
-                loads.add(layout.inMotion(k).orElseThrow());
-                continue;
-            }
             String on = linkOf(load);
             Place at = on.equals(PELVIS)
                     ? placeFrom(layout.jointX(Joint.HIP), layout.jointY(Joint.HIP), Member.TRUNK, load.x(), load.y())
                     : placeOf(load.on(), load.x(), load.y());
+            Optional<Law> law = moves ? layout.inMotion(k) : Optional.empty();
+            if (law.isPresent()) {
+                loads.add(law.orElseThrow().on(on, at));
+                continue;
+            }
             loads.add(
                     load.isWeight()
                             ? new MassLoad(on, at, load.mass())

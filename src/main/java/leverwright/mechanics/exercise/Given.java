@@ -1,5 +1,6 @@
 package leverwright.mechanics.exercise;
 
+import java.util.Optional;
 import leverwright.mechanics.load.LoadPoint;
 import leverwright.mechanics.load.MassLoad;
 import leverwright.mechanics.measure.Force;
@@ -78,11 +79,9 @@ record Given(String name, Member on, leverwright.mechanics.load.Load load) imple
                 hand -> input(hand, "Py_" + symbol, forceY));
         // links of trunk and other leg start elsewhere; in a plane without gravity a stack would lose its weight
         boolean sameLink = member != Member.TRUNK && !(member.isOther() && member.isLeg());
-        if (sameLink && layout.gravityShare() == 1) {
-            layout.add(still, load);
-        } else {
-            layout.add(still);
-        }
+        Optional<Law> law =
+                sameLink && layout.gravityShare() == 1 ? Optional.of((link, where) -> load) : Optional.empty();
+        layout.add(still, law);
     }
 
     private Expression input(Hand hand, String symbol, double force) {

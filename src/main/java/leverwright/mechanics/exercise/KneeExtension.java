@@ -111,7 +111,8 @@ public final class KneeExtension extends Exercise<KneeExtension> {
         if (s.given(Knobs.PAD_FORCE)) {
             layout.add(pad(layout));
         } else {
-            layout.add(pad(layout), inMotion(layout));
+            LeverLoad moving = inMotion(layout);
+            layout.add(pad(layout), Optional.of((link, at) -> moving));
         }
         return layout;
     }

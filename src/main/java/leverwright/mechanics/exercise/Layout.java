@@ -49,7 +49,7 @@ final class Layout {
     private final double[] startY = new double[Member.COUNT];
     private final List<Load> loads = new ArrayList<>();
     /** What a load is in motion, by its place among the loads; without one its force stays as it is held still. */
-    private final Map<Integer, leverwright.mechanics.load.Load> laws = new LinkedHashMap<>();
+    private final Map<Integer, Law> laws = new LinkedHashMap<>();
 
     private final List<Function<Hand, List<Expression.Symbol>>> confirmations = new ArrayList<>();
     private final List<Sketch.Shape> scenery = new ArrayList<>();
@@ -411,14 +411,14 @@ final class Layout {
         startY[k + 1] = startY[k] - (length * cosines[k]);
     }
 
-    /** Adds a load and what it is in motion: the same link by its name, measured from where that link starts. */
-    void add(Load load, leverwright.mechanics.load.Load inMotion) {
-        laws.put(loads.size(), inMotion);
+    /** Adds a load and what it is in motion, if more is known than its force held still. */
+    void add(Load load, Optional<Law> inMotion) {
+        inMotion.ifPresent(law -> laws.put(loads.size(), law));
         loads.add(load);
     }
 
     /** Returns what the load with an index is in motion, if more is known than its force held still. */
-    Optional<leverwright.mechanics.load.Load> inMotion(int index) {
+    Optional<Law> inMotion(int index) {
         return Optional.ofNullable(laws.get(index));
     }
 

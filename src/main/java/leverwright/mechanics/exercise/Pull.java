@@ -54,18 +54,18 @@ record Pull(String name, Spot at, Size size, Aim aim) implements LoadRule {
         double direction = aim.direction(work, x, y);
         String symbol = name.replace(' ', '_').replace('-', '_');
         int index = work.layout().loads().size();
-        work.layout()
-                .add(Load.force(
-                        name,
-                        work.on(at.on()),
-                        x,
-                        y,
-                        newtons * Trigonometry.cosine(direction),
-                        newtons * Trigonometry.sine(direction),
-                        hand -> at.in(hand, work, symbol, true),
-                        hand -> at.in(hand, work, symbol, false),
-                        hand -> part(hand, work, symbol, index, true),
-                        hand -> part(hand, work, symbol, index, false)));
+        Load still = Load.force(
+                name,
+                work.on(at.on()),
+                x,
+                y,
+                newtons * Trigonometry.cosine(direction),
+                newtons * Trigonometry.sine(direction),
+                hand -> at.in(hand, work, symbol, true),
+                hand -> at.in(hand, work, symbol, false),
+                hand -> part(hand, work, symbol, index, true),
+                hand -> part(hand, work, symbol, index, false));
+        work.layout().add(still, Law.of(this, work, x, y, direction));
     }
 
     private Expression part(Hand hand, Work work, String symbol, int index, boolean isX) {
@@ -142,15 +142,15 @@ record Pull(String name, Spot at, Size size, Aim aim) implements LoadRule {
 
     /** Towards a pulley, m forward and up of the point from which places count, unless a direction is given. */
     record Pulley(Knob<Length> ahead, Knob<Length> height, Knob<Angle> direction, boolean mirrored) implements Aim {
-        private double awayX(Work work, double x) {
+        double awayX(Work work, double x) {
             return (mirrored ? -work.si(ahead) : work.si(ahead)) - x;
         }
 
-        private double awayY(Work work, double y) {
+        double awayY(Work work, double y) {
             return work.si(height) - y;
         }
 
-        private boolean given(Work work) {
+        boolean given(Work work) {
             return work.settings().given(direction);
         }
 
