@@ -17,6 +17,7 @@ import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.measure.Ratio;
@@ -184,12 +185,17 @@ public record Spine(Length extensorArm, Angle inclination, Angle discTilt, Ratio
         return Answer.of(label, value, Sides.NOT_SIDED, Working.given(label, "input", value, source));
     }
 
+    private static String text(Measure<?> value, Unit unit) {
+        return MeasureText.print(value, unit, 3);
+    }
+
     private List<String> notes() {
         Set<String> notes = new LinkedHashSet<>();
         notes.add(CAUTION);
-        notes.add("Low back: extensor arm " + extensorArm + ", inclined " + inclination + "; disc tilt " + discTilt
-                + " upright (from memory unless set), pelvis takes " + pelvisShare
-                + " of the lean; co-contraction " + coContraction
+        notes.add("Low back: extensor arm " + text(extensorArm, Unit.CENTIMETRE) + ", inclined "
+                + text(inclination, Unit.DEGREE) + "; disc tilt " + text(discTilt, Unit.DEGREE)
+                + " upright (from memory unless set), the pelvis takes " + text(pelvisShare, Unit.PERCENT)
+                + " of the lean; co-contraction " + text(coContraction, Unit.PERCENT)
                 + "; abdominal pressure 0; no bending of the lumbar spine.");
         notes.add(GENERAL);
         return List.copyOf(notes);
