@@ -106,9 +106,9 @@ public final class FindBar extends FlowPane {
     private void refresh() {
         boolean failed = finding.failed().get();
         words.setText((failed ? "✕ " : "") + finding.words().get());
-        words.getStyleClass().remove("problem");
+        words.getStyleClass().remove("script-problem");
         if (failed) {
-            words.getStyleClass().add("problem");
+            words.getStyleClass().add("script-problem");
         }
     }
 

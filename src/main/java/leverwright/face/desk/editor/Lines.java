@@ -55,7 +55,7 @@ final class Lines {
                 .filter(line -> !line.isBlank())
                 .mapToInt(Lines::blanks)
                 .min()
-                .orElse(0);
+                .orElse(lines.get(0).length());
         return changed(lines, line -> {
             if (line.isBlank() && lines.size() > 1) {
                 return line;

@@ -88,7 +88,7 @@ final class ScriptWords {
     }
 
     private List<Node> wrong() {
-        return List.of(Floating.label("✕ " + problem.get(), "problem"));
+        return List.of(Floating.label("✕ " + problem.get(), "script-problem"));
     }
 
     void hide() {
@@ -245,6 +245,7 @@ final class ScriptWords {
 
     private static Text part(String text, boolean here) {
         Text part = new Text(text);
+        part.getStyleClass().add("text");
         if (here) {
             part.getStyleClass().add("parameter-here");
         }

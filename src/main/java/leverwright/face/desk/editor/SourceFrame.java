@@ -33,8 +33,6 @@ final class SourceFrame extends Region {
         KeyCombination.keyCombination("Shortcut+Shift+UP"),
         KeyCombination.keyCombination("Shortcut+Shift+DOWN"),
         KeyCombination.keyCombination("Shortcut+Shift+DELETE"),
-        KeyCombination.keyCombination("Ctrl+TAB"),
-        KeyCombination.keyCombination("Ctrl+Shift+TAB"),
     };
 
     private final SourceArea area;
@@ -61,6 +59,7 @@ final class SourceFrame extends Region {
             Nodes.addInputMap(area, InputMap.ignore(EventPattern.keyPressed(keys)));
         }
         area.addEventFilter(KeyEvent.KEY_PRESSED, this::watchLeaving);
+        area.focusedProperty().addListener(changed -> leaving = false);
         Nodes.addInputMap(
                 area,
                 InputMap.ignore(EventPattern.keyPressed().onlyIf(key -> leaving && key.getCode() == KeyCode.TAB)));
@@ -71,6 +70,13 @@ final class SourceFrame extends Region {
     }
 
     private void watchLeaving(KeyEvent key) {
+        if (key.getCode() == KeyCode.TAB && key.isControlDown()) {
+            key.consume();
+            leaving = true;
+            area.fireEvent(
+                    new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, key.isShiftDown(), false, false, false));
+            return;
+        }
         if (key.getCode() == KeyCode.ESCAPE) {
             leaving = true;
         } else if (key.getCode() != KeyCode.TAB && key.getCode() != KeyCode.SHIFT) {

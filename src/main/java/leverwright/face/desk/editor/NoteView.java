@@ -1,0 +1,237 @@
+package leverwright.face.desk.editor;
+
+import java.io.ByteArrayInputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import leverwright.face.draw.Markup;
+import org.commonmark.node.BlockQuote;
+import org.commonmark.node.BulletList;
+import org.commonmark.node.Code;
+import org.commonmark.node.Emphasis;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.HardLineBreak;
+import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.Link;
+import org.commonmark.node.ListBlock;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.StrongEmphasis;
+import org.commonmark.node.ThematicBreak;
+import org.commonmark.parser.Parser;
+
+/** A note as it reads: CommonMark as text, lists, code, links and images. Markup written in a note shows as text. */
+final class NoteView extends VBox {
+
+    private static final Parser PARSER = Parser.builder().build();
+    private static final double WIDEST_IMAGE = 640;
+
+    private final Consumer<String> follow;
+
+    /**
+     * Makes an empty view.
+     *
+     * @param follow what to do with the address of a link that is pressed
+     */
+    NoteView(Consumer<String> follow) {
+        this.follow = follow;
+        getStyleClass().add("note-view");
+    }
+
+    /** Shows a note. */
+    void show(String note) {
+        List<javafx.scene.Node> blocks = blocks(PARSER.parse(Markup.clean(note)));
+        if (blocks.isEmpty()) {
+            blocks.add(styled(new Label("An empty note. Press Enter to write."), "quiet"));
+        }
+        getChildren().setAll(blocks);
+    }
+
+    private static <N extends javafx.scene.Node> N styled(N node, String... styles) {
+        node.getStyleClass().addAll(styles);
+        return node;
+    }
+
+    private List<javafx.scene.Node> blocks(Node parent) {
+        List<javafx.scene.Node> blocks = new ArrayList<>();
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
+            blocks.add(block(child));
+        }
+        return blocks;
+    }
+
+    private javafx.scene.Node block(Node node) {
+        if (node instanceof Heading heading) {
+            return styled(flow(heading), "note-heading", "note-heading-" + Math.min(4, heading.getLevel()));
+        }
+        if (node instanceof ListBlock list) {
+            return list(list);
+        }
+        if (node instanceof BlockQuote) {
+            VBox quote = styled(new VBox(), "note-quote");
+            quote.getChildren().addAll(blocks(node));
+            return quote;
+        }
+        if (node instanceof FencedCodeBlock code) {
+            return code(code.getLiteral());
+        }
+        if (node instanceof IndentedCodeBlock code) {
+            return code(code.getLiteral());
+        }
+        if (node instanceof HtmlBlock html) {
+            return styled(literal(html.getLiteral()), "note-paragraph");
+        }
+        if (node instanceof ThematicBreak) {
+            return styled(new Region(), "note-rule");
+        }
+        return styled(flow(node), "note-paragraph");
+    }
+
+    private static javafx.scene.Node code(String literal) {
+        Label label = styled(new Label(literal.stripTrailing()), "code", "note-code");
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.setMaxWidth(Double.MAX_VALUE);
+        return label;
+    }
+
+    private javafx.scene.Node list(ListBlock list) {
+        VBox items = styled(new VBox(), "note-list");
+        int number = list instanceof OrderedList ordered && ordered.getMarkerStartNumber() != null
+                ? ordered.getMarkerStartNumber()
+                : 1;
+        for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
+            Label sign = styled(new Label(list instanceof BulletList ? "•" : number + "."), "note-item-sign");
+            sign.setMinWidth(Region.USE_PREF_SIZE);
+            VBox words = new VBox();
+            words.getChildren().addAll(blocks(item));
+            HBox.setHgrow(words, Priority.ALWAYS);
+            items.getChildren().add(styled(new HBox(sign, words), "note-item"));
+            number++;
+        }
+        return items;
+    }
+
+    private TextFlow flow(Node block) {
+        TextFlow flow = new TextFlow();
+        add(flow, block, List.of());
+        return flow;
+    }
+
+    private void add(TextFlow flow, Node parent, List<String> styles) {
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
+            if (child instanceof org.commonmark.node.Text text) {
+                words(flow, text.getLiteral(), styles);
+            } else if (child instanceof Code code) {
+                part(flow, code.getLiteral(), with(with(styles, "code"), "note-inline-code"));
+            } else if (child instanceof Emphasis) {
+                add(flow, child, with(styles, "note-emphasis"));
+            } else if (child instanceof StrongEmphasis) {
+                add(flow, child, with(styles, "note-strong"));
+            } else if (child instanceof SoftLineBreak) {
+                part(flow, " ", styles);
+            } else if (child instanceof HardLineBreak) {
+                part(flow, "\n", styles);
+            } else if (child instanceof HtmlInline html) {
+                part(flow, html.getLiteral(), styles);
+            } else if (child instanceof Link link) {
+                link(flow, link, styles);
+            } else if (child instanceof org.commonmark.node.Image image) {
+                image(flow, image);
+            } else {
+                add(flow, child, styles);
+            }
+        }
+    }
+
+    private static List<String> with(List<String> styles, String more) {
+        List<String> all = new ArrayList<>(styles);
+        all.add(more);
+        return all;
+    }
+
+    /** Words as they stand; what stands between dollar signs is a formula, with its indices below and powers above. */
+    private static void words(TextFlow flow, String literal, List<String> styles) {
+        for (NoteFormula.Piece piece : NoteFormula.pieces(literal)) {
+            List<String> all = piece.style().isEmpty() ? styles : with(styles, piece.style());
+            Text text = part(flow, piece.text(), all);
+            if (piece.shift() != 0) {
+                text.setTranslateY(piece.shift() * text.getFont().getSize());
+            }
+        }
+    }
+
+    private static Text part(TextFlow flow, String words, List<String> styles) {
+        Text text = new Text(words);
+        text.getStyleClass().add("text");
+        text.getStyleClass().addAll(styles);
+        flow.getChildren().add(text);
+        return text;
+    }
+
+    private static TextFlow literal(String words) {
+        TextFlow flow = new TextFlow();
+        part(flow, words, List.of());
+        return flow;
+    }
+
+    private static String plain(Node parent) {
+        StringBuilder words = new StringBuilder();
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
+            if (child instanceof org.commonmark.node.Text text) {
+                words.append(text.getLiteral());
+            } else if (child instanceof Code code) {
+                words.append(code.getLiteral());
+            } else {
+                words.append(plain(child));
+            }
+        }
+        return words.toString();
+    }
+
+    private void link(TextFlow flow, Link link, List<String> styles) {
+        String address = link.getDestination();
+        if (!NoteAddress.leadsSomewhereAllowed(address)) {
+            add(flow, link, styles);
+            return;
+        }
+        Hyperlink shown = new Hyperlink(plain(link));
+        shown.setAccessibleText(plain(link) + ", link to " + address);
+        shown.setTooltip(new javafx.scene.control.Tooltip(address));
+        shown.setOnAction(event -> follow.accept(address));
+        flow.getChildren().add(shown);
+    }
+
+    private static void image(TextFlow flow, org.commonmark.node.Image image) {
+        String words = plain(image);
+        Optional<Image> picture = NoteAddress.image(image.getDestination())
+                .filter(bytes -> bytes.length <= MOST_IMAGE_BYTES)
+                .map(bytes -> new Image(new ByteArrayInputStream(bytes), WIDEST_IMAGE, 0, true, true))
+                .filter(read -> !read.isError());
+        if (picture.isEmpty()) {
+            part(flow, "[picture not shown: " + words + "]", List.of("quiet"));
+            return;
+        }
+        ImageView view = new ImageView(picture.get());
+        view.setAccessibleText(words.isEmpty() ? "Picture" : words);
+        flow.getChildren().add(view);
+    }
+
+    /** What another program put into a file may be larger than what may be put in here, but not without end. */
+    private static final int MOST_IMAGE_BYTES = 8 * NoteAddress.MOST_BYTES;
+}
