@@ -192,7 +192,7 @@ final class ScriptLexer {
     private boolean nextIsDigit() {
         return at + 1 < text.length()
                 && Character.isDigit(text.charAt(at + 1))
-                && (at == 0 || !Character.isUnicodeIdentifierPart(text.charAt(at - 1)) && text.charAt(at - 1) != ')');
+                && (at == 0 || (!Character.isUnicodeIdentifierPart(text.charAt(at - 1)) && text.charAt(at - 1) != ')'));
     }
 
     private void number() {

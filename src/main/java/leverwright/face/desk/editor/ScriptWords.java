@@ -203,7 +203,7 @@ final class ScriptWords {
                 return;
             }
             hintFor = bracket;
-            hint.say(lines(methods, now.get().parameter()));
+            hint.say(lines(methods, now.map(CallAtCaret::parameter).orElse(0)));
             area.getCaretBounds().ifPresent(bounds -> hint.show(area, bounds, true));
         });
     }
