@@ -35,6 +35,7 @@ import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Listed;
 import leverwright.mechanics.working.Listing;
+import leverwright.mechanics.working.Sketch;
 import leverwright.mechanics.working.Step;
 import leverwright.mechanics.working.Working;
 
@@ -138,6 +139,15 @@ public final class Shares implements Listed {
     /** Returns force over capacity of some muscles together. */
     public Answer<Ratio> capacityUsed(Muscles muscles) {
         return capacityUsed(muscles, model).of(held);
+    }
+
+    /**
+     * Returns a figure with the pull of the muscle groups that work, each with force and share of capacity.
+     *
+     * @throws IllegalArgumentException for exercises that are not seen from the side
+     */
+    public Sketch onto(Sketch sketch) {
+        return LinesOfPull.onto(sketch, held, model);
     }
 
     /** Returns what ankle, knee or hip press together with along the bone below, per side. */

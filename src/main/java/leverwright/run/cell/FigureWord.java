@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.muscle.MuscleModel;
+import leverwright.mechanics.study.MuscleWords;
 import leverwright.mechanics.working.Sketch;
 import leverwright.run.result.FigureResult;
+import org.jspecify.annotations.Nullable;
 
 /** A figure of a posture; it may still be told which load arms to draw and what to be called. */
 public final class FigureWord implements ResultBuilder {
@@ -13,6 +16,7 @@ public final class FigureWord implements ResultBuilder {
     private final HeldPosture posture;
     private Joint[] joints = {};
     private String title = "";
+    private @Nullable MuscleModel muscles;
 
     FigureWord(HeldPosture posture) {
         this.posture = posture;
@@ -28,6 +32,21 @@ public final class FigureWord implements ResultBuilder {
         return this;
     }
 
+    /** Draws the pull of the muscle groups that work, with force and share of capacity by the standard model. */
+    public FigureWord muscles() {
+        return muscles(MuscleModel.standard());
+    }
+
+    /**
+     * Draws the pull of the muscle groups that work.
+     *
+     * @param model of the muscles
+     */
+    public FigureWord muscles(MuscleModel model) {
+        muscles = model;
+        return this;
+    }
+
     /**
      * Gives the figure a title of the cell's own.
      *
@@ -39,7 +58,10 @@ public final class FigureWord implements ResultBuilder {
     }
 
     FigureResult result() {
-        Sketch sketch = posture.sketch(joints);
+        MuscleModel model = muscles;
+        Sketch bare = posture.sketch(joints);
+        Sketch sketch =
+                model == null ? bare : MuscleWords.shares(posture, model).onto(bare);
         return new FigureResult(title.isEmpty() ? sketch.title() : title, inWords(sketch), sketch, sketch.notes());
     }
 

@@ -43,6 +43,7 @@ import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.muscle.Axis;
 import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Sketch;
 import leverwright.mechanics.working.WorkingText;
 import org.junit.jupiter.api.Test;
 
@@ -186,6 +187,39 @@ class SharesTest {
         double tendon = Readings.moment(KNEE).si(held) / (0.03773 * 1.78 / 1.75);
         assertTrue(contact.value().si() > 0.5 * tendon, contact.value() + " against " + tendon);
         assertTrue(WorkingText.plain(contact.working()).size() > 1);
+    }
+
+    /** The drawn pull must turn the moved part as the working says: force × arm, counter-clockwise where the action is. */
+    @Test
+    void linesOfPullTurnTheirJointsTheRightWay() {
+        HeldPosture held = squat(40);
+        Sketch bare = held.sketch();
+        Sketch drawn = shares(held, TESTED).onto(bare);
+        int seen = 0;
+        for (Sketch.Shape shape : drawn.shapes()) {
+            if (shape instanceof Sketch.Arrow arrow && arrow.kind() == Sketch.ForceKind.MUSCLE) {
+                seen++;
+                String name = arrow.label();
+                String jointName = name.startsWith("quadriceps")
+                        ? "knee"
+                        : name.startsWith("gluteus") ? "hip" : name.startsWith("erector") ? "low back" : "";
+                if (jointName.isEmpty()) {
+                    continue;
+                }
+                Sketch.Point joint = drawn.shapes().stream()
+                        .filter(other -> other instanceof Sketch.JointMark mark
+                                && mark.name().equals(jointName))
+                        .map(other -> ((Sketch.JointMark) other).at())
+                        .findFirst()
+                        .orElseThrow();
+                double turn = (arrow.at().x() - joint.x()) * arrow.newtons().y()
+                        - (arrow.at().y() - joint.y()) * arrow.newtons().x();
+                // extension turns shank counter-clockwise, thigh clockwise, trunk counter-clockwise
+                boolean up = !jointName.equals("hip");
+                assertTrue(up ? turn > 0 : turn < 0, name + " turns " + turn);
+            }
+        }
+        assertTrue(seen >= 3, "arrows: " + seen);
     }
 
     /** (0.878 · 71 kg + 60 kg) · 9.80665 · tilt · 10 / 2, computed here apart. */
