@@ -4,12 +4,18 @@ import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
+import leverwright.mechanics.exercise.Plane;
 import leverwright.mechanics.exercise.Reading;
+import leverwright.mechanics.exercise.Readings;
+import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.muscle.Axis;
 import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.muscle.Muscles;
+import leverwright.mechanics.muscle.TestedStrength;
 
 /** The words about muscles: {@code table(shares(held))}, {@code chart(capacityUsed(VASTI))}, {@code greatestLoad(…)}. */
 public final class MuscleWords {
@@ -18,6 +24,42 @@ public final class MuscleWords {
     /** Returns the model of the muscles, to be told another rule, a test, co-contraction. */
     public static MuscleModel muscles() {
         return MuscleModel.standard();
+    }
+
+    /**
+     * Returns a model calibrated by a tested lift: held for one repetition the joint would bear its moment in the posture that is
+     * set times 1 + repetitions/30 (B. Epley's rule, common practice, from memory). The joint must have been what stopped the
+     * lift, which the model cannot know.
+     *
+     * @param performance the lift at the load that was tested, in its hardest posture
+     * @param joint what stopped it, as in a single-joint exercise
+     * @param repetitions until no more could be done, 1 to 20
+     * @throws IllegalArgumentException if the repetitions lie outside their range or the exercise is not seen from the side
+     */
+    public static MuscleModel testedLift(Performance performance, Joint joint, int repetitions) {
+        return testedLift(MuscleModel.standard(), performance, joint, repetitions);
+    }
+
+    /** Returns a model with one more tested lift; see {@link #testedLift(Performance, Joint, int)}. */
+    public static MuscleModel testedLift(MuscleModel model, Performance performance, Joint joint, int repetitions) {
+        if (repetitions < 1 || repetitions > 20) {
+            throw new IllegalArgumentException("the tested lift has " + repetitions
+                    + " repetitions; allowed: 1 to 20, beyond which the rule says nothing");
+        }
+        HeldPosture held = performance.posture();
+        if (held.plane() != Plane.SAGITTAL || joint == Joint.NECK) {
+            throw new IllegalArgumentException(
+                    "a tested lift needs an exercise seen from the side and a joint with muscles on"
+                            + " file; enter a dynamometer reading by tested(axis, moment, angle)");
+        }
+        double factor = repetitions == 1 ? 1 : 1 + repetitions / 30.0;
+        double moment = Readings.moment(joint).si(held) * factor;
+        double angle = joint == Joint.LOW_BACK ? 0 : Readings.flexion(joint).si(held);
+        return model.tested(new TestedStrength(
+                Axis.valueOf(joint.name()),
+                Moment.of(moment),
+                Angle.of(angle),
+                "tested lift, " + performance.exercise() + ", repetitions " + repetitions));
     }
 
     /** Returns how the muscles share the moments of a posture, by the standard model. */

@@ -92,6 +92,23 @@ class SharesTest {
         assertTrue(notes.stream().anyMatch(note -> note.contains("Calibrated by dynamometer: knee extension")));
     }
 
+    /** Ten repetitions with 40 kg: 4/3 of that moment for one (Epley's rule, common practice, from memory). */
+    @Test
+    void aTestedLiftCalibratesTheJointThatStoppedIt() {
+        MuscleModel tested = MuscleWords.testedLift(
+                kneeExtension().stack(kg(40)).kneeFlexion(deg(40)).by(INES), KNEE, 10);
+        double moment = Readings.moment(KNEE).si(chair(40));
+        assertEquals(moment * 4 / 3, tested.greatestMoment(INES, Axis.KNEE, true, deg(40).si()), 1e-9 * moment);
+        assertEquals(0.75, 1 / scaleOf(tested), 1e-9);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> MuscleWords.testedLift(kneeExtension().by(INES), KNEE, 40));
+    }
+
+    private static double scaleOf(MuscleModel model) {
+        return ((Ratio) shares(chair(40), model).limits().rows().get(0).get(1)).si();
+    }
+
     @Test
     void extrapolatedArmsAreMarkedOnTheHeadline() {
         List<String> notes = shares(chair(80)).force(VASTI).notes();
