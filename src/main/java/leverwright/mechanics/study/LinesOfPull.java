@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class LinesOfPull {
     private static final double DOWN = 0.07;
-    private static final double LEAST = 1;
+    /** Share of capacity below which a pull is left out. */
+    private static final double LEAST = 0.03;
 
     private record Drawn(Muscles muscles, Axis axis, String bone, boolean distalBeyond) {}
 
@@ -60,7 +61,8 @@ final class LinesOfPull {
                 }
             }
         }
-        notes.add("Muscles pull along the bone in this figure, as far from the joint as their arm. "
+        notes.add("Muscles pull along the bone in this figure, as far from the joint as their arm; percent: share"
+                + " of capacity, below 3 % left out. "
                 + (model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength."));
         return new Sketch(sketch.title(), shapes, sketch.handles(), notes);
     }
@@ -77,13 +79,13 @@ final class LinesOfPull {
         }
         Sketch.Point joint = joint(sketch, drawn.axis().joint());
         Sketch.Bone bone = bone(sketch, drawn.bone());
-        if (force < LEAST || joint == null || bone == null) {
+        double share = forces.capacityUsed(drawn.muscles());
+        if (share < LEAST || joint == null || bone == null) {
             return;
         }
-        double share = forces.capacityUsed(drawn.muscles());
         String label = drawn.muscles().words() + " "
                 + NumberText.print(NumberText.rounded(force, 3)) + " N, "
-                + String.format(Locale.ROOT, "%.0f %%", 100 * share) + " of capacity";
+                + String.format(Locale.ROOT, "%.0f %%", 100 * share);
         shapes.add(arrow(joint, bone, drawn, force, turning / force, label));
     }
 
