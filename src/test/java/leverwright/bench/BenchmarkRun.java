@@ -22,6 +22,10 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
  * NAME.ratios.txt}, both sides from the same minutes; the names "FirstResult" and "DeskLaunch" run those comparisons
  * alone.
  *
+ * <p>The name "DialPulse" measures the turn of a dial at the window instead, on the display of the environment, or without
+ * one on Monocle's; the figures are in {@code NAME.txt}. The scale of the screen is set by {@code -Dglass.gtk.uiScale=2} in
+ * {@code JAVA_TOOL_OPTIONS}.
+ *
  * <p>Arguments: a regular expression over the names of the benchmarks, and the name of the result.
  */
 final class BenchmarkRun {
@@ -32,6 +36,10 @@ final class BenchmarkRun {
         Path folder = Files.createDirectories(Path.of("target", "bench"));
         String name = arguments[1];
         Files.write(folder.resolve(name + ".machine.txt"), machine());
+        if ("DialPulse".equals(arguments[0])) {
+            dialPulse(folder.resolve(name + ".txt"));
+            return;
+        }
         Options options = new OptionsBuilder()
                 .include(arguments[0])
                 .shouldFailOnError(true)
@@ -53,6 +61,24 @@ final class BenchmarkRun {
         if (!held.isEmpty()) {
             Files.write(folder.resolve(name + ".ratios.txt"), held);
             held.forEach(System.out::println);
+        }
+    }
+
+    private static void dialPulse(Path figures) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-Djava.awt.headless=true",
+                "-Dprism.order=sw"));
+        if (System.getenv("DISPLAY") == null) {
+            command.addAll(List.of("-Dglass.platform=Monocle", "-Dmonocle.platform=Headless"));
+        }
+        command.addAll(List.of(
+                "-cp", System.getProperty("java.class.path"), "leverwright.face.desk.DialPulse", figures.toString()));
+        int end = new ProcessBuilder(command).inheritIO().start().waitFor();
+        if (end != 0) {
+            throw new IllegalStateException("the measurement at the window ended with " + end);
         }
     }
 

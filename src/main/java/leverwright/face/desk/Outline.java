@@ -1,5 +1,6 @@
 package leverwright.face.desk;
 
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
@@ -80,9 +81,11 @@ final class Outline extends ListView<CellView> {
             }
             title.setText(CellTitle.of(cell));
             CellState now = cell.shown().get().state();
-            state.getStyleClass().setAll("label", "state");
-            if (cell.isScript()) {
-                state.getStyleClass().add(StateSign.styleClass(now));
+            List<String> classes =
+                    cell.isScript() ? List.of("label", "state", StateSign.styleClass(now)) : List.of("label", "state");
+            // Setting the same classes again would style the label anew with every turn of a dial.
+            if (!state.getStyleClass().equals(classes)) {
+                state.getStyleClass().setAll(classes);
             }
             state.setText(cell.isScript() ? StateSign.of(now) + " " + CellTitle.state(cell) : CellTitle.state(cell));
             setAccessibleText(CellTitle.of(cell) + ", " + CellTitle.state(cell));

@@ -37,7 +37,18 @@ final class Placer {
     private final List<Obstacle> obstacles = new ArrayList<>();
     private final List<Rectangle2D> taken = new ArrayList<>();
 
-    private record Obstacle(Line2D line, double weight) {}
+    /** A straight piece of a line with the box it lies in, so that most boxes of words pass it over at once. */
+    private record Obstacle(Line2D line, double weight, double left, double right, double top, double bottom) {
+        Obstacle(Line2D line, double weight) {
+            this(
+                    line,
+                    weight,
+                    Math.min(line.getX1(), line.getX2()),
+                    Math.max(line.getX1(), line.getX2()),
+                    Math.min(line.getY1(), line.getY2()),
+                    Math.max(line.getY1(), line.getY2()));
+        }
+    }
 
     /** Keeps the words inside the bounds as far as possible. */
     Placer(Rectangle2D bounds) {
@@ -130,8 +141,17 @@ final class Placer {
 
     private double cover(Rectangle2D box) {
         double cost = 0;
+        double left = box.getMinX();
+        double right = box.getMaxX();
+        double top = box.getMinY();
+        double bottom = box.getMaxY();
         for (Obstacle obstacle : obstacles) {
-            cost += obstacle.weight() * lengthInside(obstacle.line(), box);
+            if (obstacle.left() <= right
+                    && obstacle.right() >= left
+                    && obstacle.top() <= bottom
+                    && obstacle.bottom() >= top) {
+                cost += obstacle.weight() * lengthInside(obstacle.line(), box);
+            }
         }
         for (Rectangle2D other : taken) {
             if (other.intersects(box)) {

@@ -80,6 +80,7 @@ final class DialControl extends VBox {
         slider.addEventFilter(KeyEvent.KEY_PRESSED, this::sliderKey);
         addEventFilter(ScrollEvent.SCROLL, this::turnByWheel);
         ghost.getStyleClass().add("dial-before");
+        ghost.setManaged(false);
         ghosts.setMouseTransparent(true);
         ghosts.widthProperty().addListener(followHeld);
         StackPane track = new StackPane(ghosts, slider);

@@ -39,6 +39,7 @@ final class GridTable extends Region {
     private int atRow;
     private int atColumn;
     private double[] widths = {};
+    private double[] needed = {};
     private double measuredFor = -1;
     private double least = 60;
     private final Ground body = new Ground();
@@ -127,6 +128,7 @@ final class GridTable extends Region {
             children.addAll(line);
         }
         body.getChildren().setAll(children);
+        needed = new double[table.columns().size()];
         measuredFor = -1;
         atRow = Math.min(atRow, Math.max(0, rowsShown() - 1));
         atColumn = Math.min(atColumn, Math.max(0, table.columns().size() - 1));
@@ -342,19 +344,35 @@ final class GridTable extends Region {
         return height;
     }
 
+    /** Measures anew when an entry or the size of text changes. */
+    @Override
+    public void requestLayout() {
+        measuredFor = -1;
+        super.requestLayout();
+    }
+
+    private boolean isBare() {
+        return cells.get(cells.size() - 1).get(0).getSkin() == null;
+    }
+
     /** Gives every column the width of its numbers, headings as much as is left, and words what then remains. */
     private void measure(double width) {
         if (width == measuredFor || width <= 0) {
             return;
         }
-        measuredFor = width;
+        // Before the style sheets have dressed them, labels have no width that could be kept.
+        measuredFor = heads.get(0).getSkin() == null || (!cells.isEmpty() && isBare()) ? -1 : width;
         int columns = table.columns().size();
         double[] narrow = new double[columns];
         double[] wanted = new double[columns];
         for (int i = 0; i < columns; i++) {
-            double body = LEAST_COLUMN;
+            // A column keeps the width it once needed, so that none moves while a dial turns.
+            double body = Math.max(LEAST_COLUMN, i < needed.length ? needed[i] : 0);
             for (List<Label> row : cells) {
                 body = Math.max(body, needed(row.get(i)));
+            }
+            if (i < needed.length && measuredFor > 0) {
+                needed[i] = body;
             }
             double word = widestWord(heads.get(i));
             boolean numeric = table.columns().get(i).numeric();

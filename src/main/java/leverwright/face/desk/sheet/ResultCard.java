@@ -34,6 +34,7 @@ public final class ResultCard extends VBox {
     private final ResultHost host;
     private final HBox head = new HBox();
     private final Label title = new Label();
+    private final Tooltip whole = new Tooltip();
     private final Label told = new Label();
     private final NotesBox notes = new NotesBox();
     private final Button more = new Button("…");
@@ -57,6 +58,7 @@ public final class ResultCard extends VBox {
         setAccessibleRole(AccessibleRole.PARENT);
         title.getStyleClass().add("result-title");
         title.setMinWidth(0);
+        title.setTooltip(whole);
         title.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(title, Priority.ALWAYS);
         told.getStyleClass().addAll("quiet", "small");
@@ -108,7 +110,7 @@ public final class ResultCard extends VBox {
         String name = used.title(now);
         if (!name.equals(title.getText())) {
             title.setText(name);
-            title.setTooltip(name.length() > 40 ? new Tooltip(name) : null);
+            whole.setText(name);
             more.setAccessibleText("What can be done with " + (name.isEmpty() ? "this text" : name));
         }
         shown = now;

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import leverwright.face.desk.model.CellShown;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
@@ -30,6 +32,8 @@ final class ResultsPane extends VBox {
     private final ProblemBox problem;
     private final Label dials = new Label();
     private final List<ResultCard> cards = new ArrayList<>();
+    private final PauseTransition fade = new PauseTransition(Duration.millis(300));
+    private boolean old;
 
     ResultsPane(DeskModel model, CellView cell, SavePlace places, Consumer<Span> go) {
         this.model = model;
@@ -42,6 +46,7 @@ final class ResultsPane extends VBox {
         dials.setMinHeight(Region.USE_PREF_SIZE);
         dials.managedProperty().bind(dials.visibleProperty());
         getChildren().addAll(problem, dials);
+        fade.setOnFinished(event -> fade());
     }
 
     void show(CellShown shown, Optional<CellShown> held) {
@@ -63,13 +68,18 @@ final class ResultsPane extends VBox {
             cards.get(i).show(results.get(i), before(held, i), said);
             said.addAll(Notes.of(results.get(i)));
         }
-        boolean old = shown.state() == CellState.STALE || shown.state() == CellState.NOT_RUN;
-        if (old != getStyleClass().contains("outdated")) {
-            if (old) {
-                getStyleClass().add("outdated");
-            } else {
-                getStyleClass().remove("outdated");
-            }
+        old = shown.state() == CellState.STALE || shown.state() == CellState.NOT_RUN;
+        if (!old) {
+            getStyleClass().remove("outdated");
+        } else if (!getStyleClass().contains("outdated")) {
+            // What is fresh again at once, as while a dial turns, is not worth fading.
+            fade.playFromStart();
+        }
+    }
+
+    private void fade() {
+        if (old && !getStyleClass().contains("outdated")) {
+            getStyleClass().add("outdated");
         }
     }
 
@@ -103,6 +113,7 @@ final class ResultsPane extends VBox {
     }
 
     void dispose() {
+        fade.stop();
         cards.forEach(ResultCard::dispose);
     }
 }
