@@ -130,7 +130,7 @@ final class HandMoments {
 
     private List<Load> hung() {
         return layout.loads().stream()
-                .filter(load -> cut.isBeyond(load) && load.isWeight())
+                .filter(load -> cut.isBeyond(load) && load.isWeight() && !load.isNothing())
                 .toList();
     }
 

@@ -131,6 +131,11 @@ record Load(
         return mass > 0 || (forceX == 0 && forceY == 0);
     }
 
+    /** Returns whether this is a force, not a weight, that happens to be zero. */
+    boolean isNothing() {
+        return mass == 0 && source.isEmpty() && forceX == 0 && forceY == 0;
+    }
+
     /** Moment about a point, counter-clockwise positive, N·m. */
     double momentAbout(double aboutX, double aboutY) {
         return (x - aboutX) * forceY - (y - aboutY) * forceX;
