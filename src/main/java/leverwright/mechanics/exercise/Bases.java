@@ -164,10 +164,10 @@ final class Bases {
                     plan.held = Member.FOOT.bit();
                     all(plan, deg(0), deg(0), deg(0), deg(0));
                     LeanRule leg = LeanRule.worked(Bases::legLean, "follows: straight legs from the hips to the feet");
-                    for (Member member : List.of(Member.THIGH, Member.SHANK)) {
-                        plan.leans.put(member, leg);
-                        mirror(plan, member);
-                    }
+                    plan.leans.put(Member.THIGH, leg);
+                    put(plan, Member.SHANK, Member.THIGH, "in line with the thigh: straight legs");
+                    mirror(plan, Member.THIGH);
+                    mirror(plan, Member.SHANK);
                 })
                 .knob(SetupKnobs.STANCE_WIDTH)
                 .contact(new Contact(

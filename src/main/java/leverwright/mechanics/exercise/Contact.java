@@ -5,7 +5,6 @@ import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Unit;
-import leverwright.mechanics.numeric.Trigonometry;
 import leverwright.mechanics.working.Expression;
 
 /**
@@ -43,9 +42,8 @@ record Contact(
     public void add(Work work) {
         double x = at.x(work);
         double y = at.y(work);
-        double direction = normal.direction(work, x, y);
-        double normalX = Trigonometry.cosine(direction);
-        double normalY = Trigonometry.sine(direction);
+        double normalX = normal.unitX(work, x, y);
+        double normalY = normal.unitY(work, x, y);
         double toX = x - about.x(work);
         double toY = y - about.y(work);
         double lever = toX * normalY - toY * normalX;
@@ -76,7 +74,7 @@ record Contact(
     }
 
     private String symbol() {
-        return name.replace(' ', '_').replace('-', '_');
+        return Load.symbolOf(name);
     }
 
     private int members(Work work) {
@@ -118,8 +116,8 @@ record Contact(
     }
 
     private double pushSi(Work work, Load load) {
-        double direction = normal.direction(work, load.x(), load.y());
-        return load.forceX() * Trigonometry.cosine(direction) + load.forceY() * Trigonometry.sine(direction);
+        return load.forceX() * normal.unitX(work, load.x(), load.y())
+                + load.forceY() * normal.unitY(work, load.x(), load.y());
     }
 
     /** What must be said of a posture: a contact that would pull, or slide. */

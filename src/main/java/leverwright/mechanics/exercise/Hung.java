@@ -19,7 +19,7 @@ record Hung(String name, Spot at, Knob<Mass> mass, double times) implements Load
     @Override
     public void add(Work work) {
         at.check(work, name);
-        String symbol = name.replace(' ', '_').replace('-', '_');
+        String symbol = Load.symbolOf(name);
         String source = times == 1
                 ? "set on the exercise"
                 : times > 1 ? "both, 2 × one, set on the exercise" : "half of what is set on the exercise";

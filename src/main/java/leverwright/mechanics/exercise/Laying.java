@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import leverwright.mechanics.body.Segment;
+import org.jspecify.annotations.Nullable;
 
 /** Lays a movement out for a body: leans, places, limbs that reach, loads, contacts. */
 final class Laying implements Stance.Upper {
@@ -71,9 +72,6 @@ final class Laying implements Stance.Upper {
             layout.heldAt(mask(plan.held));
             layout.trunkHeldBy(plan.trunkHold);
         }
-        if (!plan.standing) {
-            anchor();
-        }
     }
 
     private int mask(int ruled) {
@@ -102,9 +100,7 @@ final class Laying implements Stance.Upper {
         for (Map.Entry<Member, LeanRule> entry : plan.leans.entrySet()) {
             layout.lean(work.on(entry.getKey()), entry.getValue().of(work));
         }
-        if (plan.search != null) {
-            anchor();
-        }
+        anchor();
         layout.placeLegsAndTrunk();
         layout.placeArms();
         reachAndLoad();
@@ -145,13 +141,8 @@ final class Laying implements Stance.Upper {
 
     private void finish() {
         plan.checks.forEach(check -> check.accept(work));
-        for (Map.Entry<Member, LeanRule> entry : plan.leans.entrySet()) {
-            Member member = work.on(entry.getKey());
-            boolean reached = plan.reaches.stream().anyMatch(reach -> reaches(reach, entry.getKey()));
-            if (!reached) {
-                layout.origin(member, origin(entry.getValue()));
-            }
-        }
+        layout.originsBy(this::origin);
+        plan.confirmations.forEach(lines -> layout.confirm(hand -> lines.apply(hand, work)));
         for (Reach reach : plan.reaches) {
             layout.confirm(hand -> reach.confirm(hand, work));
         }
@@ -161,20 +152,21 @@ final class Laying implements Stance.Upper {
         });
     }
 
+    private @Nullable String origin(Member member) {
+        for (Map.Entry<Member, LeanRule> entry : plan.leans.entrySet()) {
+            if (work.on(entry.getKey()) == member) {
+                return origin(entry.getValue());
+            }
+        }
+        return null;
+    }
+
     private String origin(LeanRule rule) {
         Knob<?> knob = rule.knob();
         if (knob == null || rule.base() != null) {
             return rule.words();
         }
         return settings.given(knob) ? "set on the exercise" : "the exercise's default";
-    }
-
-    private static boolean reaches(Reach reach, Member member) {
-        boolean sameSide = reach.upper().isOther() == member.isOther();
-        return sameSide
-                && reach.upper().isArm() == member.isArm()
-                && member.segment() != Segment.FOOT
-                && member != Member.TRUNK;
     }
 
     /** Returns the remarks on contacts that would pull or slide. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Measures;
@@ -49,11 +50,12 @@ final class Layout {
     private final double[] startY = new double[Member.COUNT];
     private final List<Load> loads = new ArrayList<>();
     /** What a load is in motion, by its place among the loads; without one its force stays as it is held still. */
-    private final Map<Integer, Law> laws = new LinkedHashMap<>();
+    private final Map<Integer, Supplier<Optional<Law>>> laws = new LinkedHashMap<>();
 
     private final List<Function<Hand, List<Expression.Symbol>>> confirmations = new ArrayList<>();
     private final List<Sketch.Shape> scenery = new ArrayList<>();
     private final @Nullable String[] origins = new String[Member.COUNT];
+    private Function<Member, @Nullable String> otherOrigins = member -> null;
     private @Nullable Found found;
     private double pressureX;
     private double anchorX;
@@ -178,6 +180,9 @@ final class Layout {
     /** Sets the lean of a member, rad. */
     void lean(Member member, double lean) {
         int k = member.ordinal();
+        if (leans[k] == lean && (sines[k] != 0 || cosines[k] != 0)) {
+            return;
+        }
         leans[k] = lean;
         Trigonometry.sineAndCosine(lean, sines, cosines, k);
     }
@@ -190,6 +195,7 @@ final class Layout {
     /** Sets the lean of a member by its sine and cosine. */
     void leanBySine(Member member, double sine, double cosine) {
         int k = member.ordinal();
+        leans[k] = Double.NaN;
         sines[k] = sine;
         cosines[k] = cosine;
     }
@@ -413,13 +419,19 @@ final class Layout {
 
     /** Adds a load and what it is in motion, if more is known than its force held still. */
     void add(Load load, Optional<Law> inMotion) {
-        inMotion.ifPresent(law -> laws.put(loads.size(), law));
+        addMoving(load, () -> inMotion);
+    }
+
+    /** The same, where what it is in motion is worked out when it is asked for. */
+    void addMoving(Load load, Supplier<Optional<Law>> inMotion) {
+        laws.put(loads.size(), inMotion);
         loads.add(load);
     }
 
     /** Returns what the load with an index is in motion, if more is known than its force held still. */
     Optional<Law> inMotion(int index) {
-        return Optional.ofNullable(laws.get(index));
+        Supplier<Optional<Law>> law = laws.get(index);
+        return law == null ? Optional.empty() : law.get();
     }
 
     void add(Load load) {
@@ -458,12 +470,20 @@ final class Layout {
         origins[member.ordinal()] = words;
     }
 
+    /** Says where the leans come from that have no words of their own, when they are asked for. */
+    void originsBy(Function<Member, @Nullable String> words) {
+        otherOrigins = words;
+    }
+
     String origin(Segment segment) {
         return origin(Member.of(segment));
     }
 
     String origin(Member member) {
         String words = origins[member.ordinal()];
+        if (words == null) {
+            words = otherOrigins.apply(member);
+        }
         return words == null ? "set by the exercise" : words;
     }
 

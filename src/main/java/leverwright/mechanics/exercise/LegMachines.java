@@ -175,6 +175,7 @@ final class LegMachines {
                     plan.search = new Search(
                             -RIGHT_ANGLE / 2,
                             RIGHT_ANGLE / 2,
+                            1,
                             new Search.Balanced(new Pivot.Pressure(), "foot"),
                             "no lean of the standing leg between -45° and 45° balances this; set the trunk's lean or the"
                                     + " loads otherwise");

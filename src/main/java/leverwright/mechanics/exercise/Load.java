@@ -103,8 +103,11 @@ record Load(
                 false);
     }
 
-    private static String symbolOf(String name) {
-        return name.replace(' ', '_').replace('-', '_');
+    /** Returns a name as workings write it: one word. */
+    static String symbolOf(String name) {
+        return name.indexOf(' ') < 0 && name.indexOf('-') < 0
+                ? name
+                : name.replace(' ', '_').replace('-', '_');
     }
 
     /** Returns the same as what a support gives back. */

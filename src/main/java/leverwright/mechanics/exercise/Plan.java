@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.working.Expression;
 import org.jspecify.annotations.Nullable;
 
 /** What a movement is made of, as its words have said so far. A movement copies it before it changes anything. */
@@ -72,6 +74,7 @@ final class Plan {
     Set<Joint> drives = new LinkedHashSet<>();
     Map<Knob<?>, Drawing.Moved> moves = new LinkedHashMap<>();
     List<Consumer<Work>> checks = new ArrayList<>();
+    List<BiFunction<Hand, Work, List<Expression.Symbol>>> confirmations = new ArrayList<>();
     List<Function<Work, Optional<String>>> remarks = new ArrayList<>();
     List<String> trains = new ArrayList<>();
     List<String> supports = new ArrayList<>();
@@ -116,6 +119,7 @@ final class Plan {
         copy.drives = new LinkedHashSet<>(drives);
         copy.moves = new LinkedHashMap<>(moves);
         copy.checks = new ArrayList<>(checks);
+        copy.confirmations = new ArrayList<>(confirmations);
         copy.remarks = new ArrayList<>(remarks);
         copy.trains = new ArrayList<>(trains);
         copy.supports = new ArrayList<>(supports);

@@ -103,6 +103,7 @@ final class Presses {
                 plan.search = new Search(
                         deg(-120).si(),
                         deg(45).si(),
+                        6,
                         new Search.Balanced(new Pivot.On(Spot.grip(Member.HAND), "grip"), "grip"),
                         "no lean of the upper arms brings the body's weight over the hands; set the torso's lean otherwise");
             })

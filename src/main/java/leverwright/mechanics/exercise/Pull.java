@@ -1,5 +1,6 @@
 package leverwright.mechanics.exercise;
 
+import java.util.Locale;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
@@ -31,6 +32,16 @@ record Pull(String name, Spot at, Size size, Aim aim) implements LoadRule {
         /** Its direction from a place, rad counter-clockwise from forward. */
         double direction(Work work, double x, double y);
 
+        /** The forward part of 1 in that direction. */
+        default double unitX(Work work, double x, double y) {
+            return Trigonometry.cosine(direction(work, x, y));
+        }
+
+        /** The upward part of 1 in that direction. */
+        default double unitY(Work work, double x, double y) {
+            return Trigonometry.sine(direction(work, x, y));
+        }
+
         /** Its forward (x) or upward part, of 1, for the working. */
         Expression in(Hand hand, Work work, Load load, boolean isX);
 
@@ -51,21 +62,20 @@ record Pull(String name, Spot at, Size size, Aim aim) implements LoadRule {
         double x = at.x(work);
         double y = at.y(work);
         double newtons = size.newtons(work);
-        double direction = aim.direction(work, x, y);
-        String symbol = name.replace(' ', '_').replace('-', '_');
+        String symbol = Load.symbolOf(name);
         int index = work.layout().loads().size();
         Load still = Load.force(
                 name,
                 work.on(at.on()),
                 x,
                 y,
-                newtons * Trigonometry.cosine(direction),
-                newtons * Trigonometry.sine(direction),
+                newtons * aim.unitX(work, x, y),
+                newtons * aim.unitY(work, x, y),
                 hand -> at.in(hand, work, symbol, true),
                 hand -> at.in(hand, work, symbol, false),
                 hand -> part(hand, work, symbol, index, true),
                 hand -> part(hand, work, symbol, index, false));
-        work.layout().add(still, Law.of(this, work, x, y, direction));
+        work.layout().addMoving(still, () -> Law.of(this, work, x, y, aim.direction(work, x, y)));
     }
 
     private Expression part(Hand hand, Work work, String symbol, int index, boolean isX) {
@@ -131,6 +141,18 @@ record Pull(String name, Spot at, Size size, Aim aim) implements LoadRule {
         }
 
         @Override
+        public double unitX(Work work, double x, double y) {
+            return sense * work.layout().cosine(work.on(on));
+        }
+
+        @Override
+        public double unitY(Work work, double x, double y) {
+            Member member = work.on(on);
+            int up = member.isArm() ? sense : -sense;
+            return up * work.layout().sine(member);
+        }
+
+        @Override
         public Expression in(Hand hand, Work work, Load load, boolean isX) {
             Member member = work.on(on);
             Expression lean = hand.lean(member);
@@ -162,12 +184,36 @@ record Pull(String name, Spot at, Size size, Aim aim) implements LoadRule {
             }
             double dx = awayX(work, x);
             double dy = awayY(work, y);
-            if (dx * dx + dy * dy < SHORTEST * SHORTEST) {
-                throw new ImpossibleSetting("the cable would be less than 1 cm long: its pulley lies where it is held;"
-                        + " set " + ahead.name().toLowerCase(java.util.Locale.ROOT) + " or "
-                        + height.name().toLowerCase(java.util.Locale.ROOT) + " elsewhere");
-            }
+            length(dx, dy);
             return Trigonometry.arcTangent(dy, dx);
+        }
+
+        private double length(double dx, double dy) {
+            double length = Math.sqrt(dx * dx + dy * dy);
+            if (length < SHORTEST) {
+                throw new ImpossibleSetting("the cable would be less than 1 cm long: its pulley lies where it is held;"
+                        + " set " + ahead.name().toLowerCase(Locale.ROOT) + " or "
+                        + height.name().toLowerCase(Locale.ROOT) + " elsewhere");
+            }
+            return length;
+        }
+
+        @Override
+        public double unitX(Work work, double x, double y) {
+            if (given(work)) {
+                return Trigonometry.cosine(direction(work, x, y));
+            }
+            double dx = awayX(work, x);
+            return dx / length(dx, awayY(work, y));
+        }
+
+        @Override
+        public double unitY(Work work, double x, double y) {
+            if (given(work)) {
+                return Trigonometry.sine(direction(work, x, y));
+            }
+            double dy = awayY(work, y);
+            return dy / length(awayX(work, x), dy);
         }
 
         private static final double SHORTEST = 0.01;

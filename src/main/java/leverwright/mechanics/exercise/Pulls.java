@@ -79,6 +79,7 @@ final class Pulls {
                 plan.search = new Search(
                         deg(60).si(),
                         deg(200).si(),
+                        6,
                         new Search.Balanced(new Pivot.On(Spot.grip(Member.HAND), "grip"), "grip"),
                         "no lean of the upper arms brings the body's weight under the hands; set the torso's lean otherwise");
             })

@@ -3,8 +3,10 @@ package leverwright.mechanics.exercise;
 import static leverwright.mechanics.measure.Measures.cm;
 import static leverwright.mechanics.measure.Measures.deg;
 
+import java.util.List;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.numeric.Trigonometry;
 import leverwright.mechanics.working.Expression;
@@ -13,6 +15,7 @@ import leverwright.mechanics.working.Sketch;
 /** Push-ups with hands or feet raised or on the knees, and the plank. Postures are from memory where no source is named. */
 final class PushUps {
     private static final double RIGHT_ANGLE = deg(90).si();
+    private static final String FOUND = "found: the straight body turns, see the check";
     /** Height of the knee joint over the floor when it rests there, m, from memory. */
     private static final double KNEE = 0.05;
 
@@ -33,6 +36,7 @@ final class PushUps {
             .change(plan -> plan.search = new Search(
                     deg(30).si(),
                     deg(110).si(),
+                    8,
                     new Search.Height(Joint.ELBOW, SetupKnobs.ELBOW_HEIGHT),
                     "no lean of the straight body brings the elbows to their height; set them or the feet otherwise"))
             .contact(new Contact(
@@ -59,14 +63,15 @@ final class PushUps {
         return new Movement(name)
                 .change(plan -> {
                     Bases.all(plan, deg(0), deg(0), deg(0), deg(0));
-                    for (Member member : new Member[] {Member.TRUNK, Member.THIGH, Member.SHANK, Member.FOOT}) {
-                        plan.leans.put(member, LeanRule.searched(0, "found: the straight body turns, see the check"));
+                    plan.leans.put(Member.TRUNK, LeanRule.searched(0, FOUND));
+                    for (Member member : List.of(Member.THIGH, Member.SHANK, Member.FOOT)) {
+                        plan.leans.put(member, LeanRule.from(Member.TRUNK, 1, null, 0, 0, FOUND));
                     }
                     plan.palmsBack = true;
                     plan.anchor = Anchor.HEEL;
-                    plan.anchorX = work -> -ball(work) * Trigonometry.cosine(work.unknown());
-                    plan.anchorY =
-                            work -> work.si(SetupKnobs.FEET_HEIGHT) + ball(work) * Trigonometry.sine(work.unknown());
+                    plan.anchorX = work -> -ball(work) * work.layout().cosine(Member.FOOT);
+                    plan.anchorY = work -> work.si(SetupKnobs.FEET_HEIGHT)
+                            + ball(work) * work.layout().sine(Member.FOOT);
                     plan.held = Member.FOOT.bit();
                 })
                 .knob(Knobs.BALL_OF_FOOT)
@@ -113,10 +118,7 @@ final class PushUps {
                         new Movement("Push-up on the knees")
                                 .change(plan -> {
                                     Bases.all(plan, deg(0), deg(0), deg(90), deg(90));
-                                    plan.leans.put(
-                                            Member.TRUNK, LeanRule.searched(0, "found: the straight body turns"));
-                                    plan.leans.put(
-                                            Member.THIGH, LeanRule.searched(0, "found: the straight body turns"));
+                                    plan.leans.put(Member.THIGH, LeanRule.from(Member.TRUNK, 1, null, 0, 0, FOUND));
                                     plan.palmsBack = true;
                                     plan.anchor = Anchor.KNEE;
                                     plan.anchorY = work -> work.si(SetupKnobs.FEET_HEIGHT) + KNEE;
@@ -152,12 +154,8 @@ final class PushUps {
                                 "where straight arms square to the body put the wrists, and what is set ahead of that"),
                         1,
                         true))
-                .change(plan -> plan.search = new Search(
-                        deg(20).si(),
-                        deg(130).si(),
-                        new Bent(toShoulder),
-                        "no lean of the straight body gives this bend of the elbow with hands and feet at these heights; set"
-                                + " another bend, or other heights"))
+                .rule(Member.TRUNK, LeanRule.worked(work -> lean(work, toShoulder), FOUND))
+                .change(plan -> plan.confirmations.add((hand, work) -> List.of(bent(hand, work))))
                 .moving(Knobs.ELBOW_FLEXION, java.util.Optional.of(Drawing.Moved.SHOULDER))
                 .assumes("hands flat, fingers forward; the body is straight")
                 .says("The elbow's bend is set; the straight body turns until the hands, which stay in their place, are"
@@ -205,37 +203,42 @@ final class PushUps {
                         "0 by default, hands that press straight down, because no measurement says otherwise; forward positive."));
     }
 
-    /** The elbow bends by the angle that was set. */
-    private record Bent(Plan.Coordinate toShoulder) implements Search.Goal {
-        @Override
-        public double of(Work work) {
-            return work.isSearching()
-                    ? missing(work)
-                    : Flexions.of(work.layout(), Joint.ELBOW) - work.si(Knobs.ELBOW_FLEXION);
+    /**
+     * The lean of the straight body. With C what it turns on, S the shoulder and W the wrist, CS and CW are known lengths and
+     * the elbow's bend gives SW; the law of cosines gives the angle at C.
+     */
+    private static double lean(Work work, Plan.Coordinate toShoulder) {
+        Skeleton body = work.layout().body();
+        boolean onBalls = work.settings().has(Knobs.BALL_OF_FOOT);
+        double along = toShoulder.of(work);
+        double behind = onBalls ? body.ankleAlong() - ball(work) : 0;
+        double x = handsX(work, toShoulder);
+        double y = wristY(work) - work.si(SetupKnobs.FEET_HEIGHT) - (onBalls ? 0 : KNEE);
+        double shoulder = Math.sqrt(along * along + behind * behind);
+        double wrist = Math.sqrt(x * x + y * y);
+        double upper = body.length(Segment.UPPER_ARM);
+        double fore = body.length(Segment.FOREARM);
+        double bend = Trigonometry.cosine(work.si(Knobs.ELBOW_FLEXION));
+        double arm = upper * upper + fore * fore + 2 * upper * fore * bend;
+        double cosine = (shoulder * shoulder + wrist * wrist - arm) / (2 * shoulder * wrist);
+        if (!(Math.abs(cosine) <= 1)) {
+            throw new ImpossibleSetting("no lean of the straight body gives an elbow bend of "
+                    + Angle.of(work.si(Knobs.ELBOW_FLEXION))
+                    + " with hands and feet at these heights; set another bend, or"
+                    + " other heights");
         }
+        double toWrist = Trigonometry.arcTangent(x, y);
+        return toWrist - Trigonometry.arcCosine(cosine) - Trigonometry.arcTangent(behind, along);
+    }
 
-        /** How much farther the wrist's place is from the shoulder than the bent arm reaches, m². */
-        private double missing(Work work) {
-            Layout layout = work.layout();
-            double x = handsX(work, toShoulder) - layout.jointX(Joint.SHOULDER);
-            double y = wristY(work) - layout.jointY(Joint.SHOULDER);
-            double upper = layout.body().length(Segment.UPPER_ARM);
-            double fore = layout.body().length(Segment.FOREARM);
-            double bend = Trigonometry.cosine(work.si(Knobs.ELBOW_FLEXION));
-            return x * x + y * y - (upper * upper + fore * fore + 2 * upper * fore * bend);
-        }
-
-        @Override
-        public Expression.Symbol confirm(Hand hand, Work work) {
-            Expression set = hand.input(
-                    "φ_set",
-                    leverwright.mechanics.measure.Angle.of(work.si(Knobs.ELBOW_FLEXION)),
-                    "flexion of the elbow; set");
-            return hand.step(
-                    "φ_elbow_less_set",
-                    Flexions.in(hand, work.layout(), Joint.ELBOW).minus(set),
-                    leverwright.mechanics.measure.Angle.of(of(work)),
-                    "vanishes: this decided the lean of the body");
-        }
+    /** The elbow bends by the angle that was set: a line that vanishes. */
+    private static Expression.Symbol bent(Hand hand, Work work) {
+        Angle set = Angle.of(work.si(Knobs.ELBOW_FLEXION));
+        return hand.step(
+                "φ_elbow_less_set",
+                Flexions.in(hand, work.layout(), Joint.ELBOW)
+                        .minus(hand.input("φ_set", set, "flexion of the elbow; set")),
+                Angle.of(Flexions.of(work.layout(), Joint.ELBOW) - set.si()),
+                "vanishes: this decided the lean of the body");
     }
 }

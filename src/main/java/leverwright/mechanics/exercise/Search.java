@@ -12,11 +12,11 @@ import leverwright.mechanics.working.Expression;
  *
  * @param least smallest lean tried, rad
  * @param most largest
+ * @param steps parts of that range in which the first change of sign is looked up
  * @param goal what comes true
  * @param failure what to say where no lean does it
  */
-record Search(double least, double most, Goal goal, String failure) {
-    private static final int STEPS = 24;
+record Search(double least, double most, int steps, Goal goal, String failure) {
     private static final double ACCURACY = 1e-14;
 
     /** Something that vanishes at the right lean. */
@@ -38,8 +38,8 @@ record Search(double least, double most, Goal goal, String failure) {
     private void seek(Work work, Runnable lay) {
         double from = least;
         double low = at(work, lay, from);
-        for (int k = 1; k <= STEPS; k++) {
-            double to = least + k * (most - least) / STEPS;
+        for (int k = 1; k <= steps; k++) {
+            double to = least + k * (most - least) / steps;
             double high = at(work, lay, to);
             if (low * high <= 0) {
                 double root = low == 0

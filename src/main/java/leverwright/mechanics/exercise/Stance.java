@@ -67,7 +67,7 @@ final class Stance {
         this.heelHeight = settings.si(Knobs.HEEL_HEIGHT);
         this.load = load;
         double foot = layout.body().length(Segment.FOOT);
-        double pitch = Trigonometry.arcSine(Math.min(1, heelHeight / foot));
+        double pitch = heelHeight == 0 ? 0 : Trigonometry.arcSine(Math.min(1, heelHeight / foot));
         layout.lean(member(Segment.FOOT), pitch);
         this.pressureX = settings.si(Knobs.PRESSURE) * foot;
         layout.pressureAt(pressureX);
