@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Sharing {
     private static final double FULL = 1 - 1e-12;
+    /** Where hardly anything is left to choose, at the end of what can be made, the answer a hair below stands for it. */
+    private static final double[] NEARLY = {1, 1 - 1e-9, 1 - 1e-8, 1 - 1e-7};
 
     private Sharing() {}
 
@@ -107,14 +109,19 @@ public final class Sharing {
 
     private static Found share(SharingProblem problem, SharingRule rule) {
         if (rule instanceof SharingRule.Power power) {
-            boolean[] idle = idle(problem);
-            if (power.exponent() == 3 && problem.joints().size() <= CubicSharing.MOST_JOINTS) {
-                Found quick = quick(problem);
-                if (quick != null) {
-                    return quick;
+            for (double part : NEARLY) {
+                SharingProblem near = part == 1 ? problem : problem.scaled(part);
+                Found quick = power.exponent() == 3 && problem.joints().size() <= CubicSharing.MOST_JOINTS
+                        ? quick(near)
+                        : null;
+                Found found = quick != null ? quick : sure(near, power.exponent(), idle(near));
+                if (found != null) {
+                    return found;
                 }
             }
-            return sure(problem, power.exponent(), idle);
+            throw new IllegalArgumentException("the search for how " + String.join(", ", problem.muscles())
+                    + " share the moments did not settle by the exponent " + power.exponent()
+                    + "; take a smaller exponent or equalShare()");
         }
         SharingPrograms.Scaled scaled = SharingPrograms.Scaled.of(problem);
         double[] stress =
@@ -226,7 +233,7 @@ public final class Sharing {
         return null;
     }
 
-    private static Found sure(SharingProblem problem, double exponent, boolean[] idle) {
+    private static @Nullable Found sure(SharingProblem problem, double exponent, boolean[] idle) {
         int muscles = problem.muscles().size();
         int[] some = IntStream.range(0, muscles).filter(i -> !idle[i]).toArray();
         int[] all = IntStream.range(0, problem.joints().size()).toArray();
@@ -236,9 +243,7 @@ public final class Sharing {
         SharingPrograms.Scaled scaled = new SharingPrograms.Scaled(own, unit);
         PowerSharing search = searched(scaled, exponent);
         if (search == null) {
-            throw new IllegalArgumentException("the search for how " + String.join(", ", problem.muscles())
-                    + " share the moments did not settle by the exponent " + exponent
-                    + "; take a smaller exponent or equalShare()");
+            return null;
         }
         double[] part = forces(own, search.x, unit);
         double[] forces = new double[muscles];

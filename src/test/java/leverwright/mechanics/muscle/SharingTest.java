@@ -327,6 +327,23 @@ class SharingTest {
     }
 
     @Test
+    void atTheVeryEndOfWhatCanBeMadeThereIsStillAnAnswer() {
+        for (long seed = 1; seed <= 60; seed++) {
+            RandomStream random = new RandomStream(4000 + seed);
+            SharingProblem problem = random(random, 1 + random.nextIndex(3), 5 + random.nextIndex(6), 0.9);
+            SharingProblem last = problem.scaled(
+                    Sharing.solve(problem, SharingRule.cubic()).greatestScale().orElseThrow() * (1 - 1e-13));
+            SharingSolution solution = Sharing.solve(last, SharingRule.cubic());
+            double greatest = 0;
+            for (int j = 0; j < last.joints().size(); j++) {
+                greatest = Math.max(greatest, Math.abs(last.moment(j)));
+            }
+            assertTrue(solution.feasible(), "seed " + (4000 + seed));
+            assertTrue(solution.momentResidual() <= 1.1e-7 * greatest, "seed " + (4000 + seed));
+        }
+    }
+
+    @Test
     void nothingToDoNeedsNoForce() {
         SharingProblem problem = oneJoint(0);
         SharingSolution solution = Sharing.solve(problem, SharingRule.cubic());
