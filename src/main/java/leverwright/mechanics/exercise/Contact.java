@@ -115,7 +115,7 @@ record Contact(
         return hand.step("N_" + symbol(), formula, Force.of(pushSi(work, load)), "moments about the first contact");
     }
 
-    private double pushSi(Work work, Load load) {
+    double pushSi(Work work, Load load) {
         return load.forceX() * normal.unitX(work, load.x(), load.y())
                 + load.forceY() * normal.unitY(work, load.x(), load.y());
     }

@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Length;
@@ -289,6 +290,16 @@ public final class Movement extends Setting<Movement> {
                 copy.reaches.add(new Reach(reach.upper().twin(), mirror, reach.bend(), reach.toWrist()));
             }
         });
+    }
+
+    /**
+     * Returns this exercise with all forces along the surface of its second contact that friction allows as the band of that
+     * free force, so that every result carries its range while friction holds.
+     *
+     * @throws IllegalArgumentException if it has no second contact, or friction holds nowhere
+     */
+    public Movement whileFrictionHolds(Lifter lifter) {
+        return FrictionHolds.of(this, lifter);
     }
 
     Movement show(Consumer<Work> shown) {

@@ -266,4 +266,29 @@ class CatalogueMechanicsTest {
             assertTrue(String.valueOf(said.getMessage()).contains(words), said.getMessage());
         }
     }
+
+    /** At the ends of the band nothing slides yet, just beyond it something does; every result carries its range. */
+    @Test
+    void resultsCarryTheirRangeWhileFrictionHolds() {
+        Movement held = Exercises.hipThrust().whileFrictionHolds(ines);
+        leverwright.mechanics.measure.Force band = held.get(SetupKnobs.BENCH_FORCE);
+        assertTrue(band.error() > 50, band.toString());
+        HeldPosture posture = held.by(ines).posture();
+        assertTrue(posture.moment(Joint.HIP).high().si()
+                > posture.moment(Joint.HIP).low().si() + 1);
+        for (int end = -1; end <= 1; end += 2) {
+            double at = band.si() + end * band.error();
+            Layout layout = Exercises.hipThrust()
+                    .with(SetupKnobs.BENCH_FORCE, newtons(at))
+                    .by(ines)
+                    .posture()
+                    .layout();
+            double normal = layout.loads().get(1).forceY();
+            double ground = HandGround.reactionSi(layout);
+            double spare = Math.min(0.5 * normal - Math.abs(at), 0.5 * ground - Math.abs(HandGround.forwardSi(layout)));
+            assertEquals(0, spare, 1e-6);
+        }
+        assertThrows(
+                IllegalArgumentException.class, () -> Exercises.frontSquat().whileFrictionHolds(ines));
+    }
 }
