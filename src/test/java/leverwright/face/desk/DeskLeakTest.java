@@ -3,11 +3,15 @@ package leverwright.face.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.lang.ref.WeakReference;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javafx.scene.Scene;
 import leverwright.face.desk.model.DeskModel;
+import leverwright.face.desk.model.Starter;
+import leverwright.workbook.document.WorkbookFiles;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,10 +42,12 @@ class DeskLeakTest {
     @Test
     void fiftyWindowsOpenedAndClosedLeaveNothing() throws Exception {
         Path file = folder.resolve("stranger.leverwright.json");
-        java.nio.file.Files.copy(WindowBench.demo(), file);
+        Files.copy(WindowBench.demo(), file);
         List<WeakReference<Object>> gone = new ArrayList<>();
+        Path small = folder.resolve("small.leverwright.json");
+        WorkbookFiles.onDisk().saveNew(small, Starter.IN_DEPTH.workbook());
         for (int i = 0; i < WINDOWS; i++) {
-            openAndClose(file, gone);
+            openAndClose(i % 5 == 0 ? file : small, gone);
         }
         // One more window, so that what the toolkit keeps of the last one is another one's.
         DeskWindow last = bench.open(file);
@@ -51,7 +57,7 @@ class DeskLeakTest {
             Thread.sleep(50);
             left = gone.stream()
                     .map(WeakReference::get)
-                    .filter(java.util.Objects::nonNull)
+                    .filter(Objects::nonNull)
                     .map(object -> object.getClass().getSimpleName())
                     .toList();
             if (left.isEmpty()) {

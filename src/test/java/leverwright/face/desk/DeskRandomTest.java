@@ -90,6 +90,7 @@ class DeskRandomTest {
     }
 
     @Test
+    @Tag("minute")
     void sixtySecondsOfAnythingEndInNoException() throws Exception {
         anything(60);
     }
