@@ -59,7 +59,7 @@ public final class LaunchProbe {
     private void loop() {
         try {
             while (true) {
-                Thread.sleep(typed ? 15 : 4);
+                Thread.sleep(20);
                 try {
                     Platform.runLater(this::look);
                 } catch (IllegalStateException notYet) {
