@@ -115,10 +115,23 @@ final class SheetViews {
                     view.becomeStale();
                 }
             });
+            addDials(batch, settings);
             return;
         }
         staleSince.values().removeIf(since -> since <= batch.version());
         takeDials(settings);
+    }
+
+    /** Lets new dials be turned as soon as their script has run, while others still run. */
+    private void addDials(Batch batch, Map<String, String> settings) {
+        for (String id : batch.outcomes().keySet()) {
+            CellView view = byId.get(id);
+            if (view != null) {
+                view.shown().get().dials().stream()
+                        .filter(dial -> dial(dial.name()) == null)
+                        .forEach(dial -> dials.add(new DialView(dial, settings.get(dial.name()))));
+            }
+        }
     }
 
     private void takeDials(Map<String, String> settings) {
