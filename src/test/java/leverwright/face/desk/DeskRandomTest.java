@@ -3,6 +3,8 @@ package leverwright.face.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -102,7 +104,7 @@ class DeskRandomTest {
     }
 
     private void anything(int seconds) throws Exception {
-        long seed = new Random().nextLong();
+        long seed = Long.getLong("random.seed", new Random().nextLong());
         Random random = new Random(seed);
         DeskWindow window = bench.open(bench.onShelf(WindowBench.demo()));
         bench.untilFresh(window.model());
@@ -118,7 +120,7 @@ class DeskRandomTest {
                 }
             }
         }
-        assertEquals(List.of(), bench.failures, "seed " + seed);
+        assertEquals(List.of(), bench.failures, () -> "seed " + seed + traces());
         assertEquals(2, bench.at(() -> 2), "the window no longer answers, seed " + seed);
         try (Stream<Path> logs = Files.list(folder.resolve("user/state"))) {
             for (Path log :
@@ -127,6 +129,14 @@ class DeskRandomTest {
                 assertFalse(text.contains("Exception"), "seed " + seed + ", log:\n" + text);
             }
         }
+    }
+
+    private String traces() {
+        StringWriter text = new StringWriter();
+        synchronized (bench.failures) {
+            bench.failures.forEach(failure -> failure.printStackTrace(new PrintWriter(text, true)));
+        }
+        return "\n" + text;
     }
 
     private void one(Random random) throws Exception {

@@ -188,9 +188,14 @@ public final class NoteEditor extends VBox {
         chooser.setTitle("A picture for the note");
         chooser.getExtensionFilters()
                 .add(new FileChooser.ExtensionFilter("Pictures", "*.png", "*.jpg", "*.jpeg", "*.gif"));
-        File file = chooser.showOpenDialog(getScene().getWindow());
-        if (file != null) {
-            put(opened, file.toPath());
+        try {
+            File file = chooser.showOpenDialog(getScene().getWindow());
+            if (file != null) {
+                put(opened, file.toPath());
+            }
+        } catch (UnsupportedOperationException noFileWindow) {
+            opened.problem.setText(
+                    "This display has no window to choose a file; drop the picture on the note instead.");
         }
     }
 

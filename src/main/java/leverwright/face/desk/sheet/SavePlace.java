@@ -27,7 +27,13 @@ interface SavePlace {
             FileChooser chooser = new FileChooser();
             chooser.setInitialFileName(name + "." + ending);
             chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind, "*." + ending));
-            File chosen = chooser.showSaveDialog(owner);
+            File chosen;
+            try {
+                chosen = chooser.showSaveDialog(owner);
+            } catch (UnsupportedOperationException noFileWindow) {
+                // A display without windows for files, as in tests without a screen: nothing was chosen.
+                return Optional.empty();
+            }
             if (chosen == null) {
                 return Optional.empty();
             }

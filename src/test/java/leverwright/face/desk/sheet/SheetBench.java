@@ -166,14 +166,17 @@ final class SheetBench implements AutoCloseable {
 
     /** Everything that can be read under a node. */
     String words(Node under) throws Exception {
-        return at(() -> {
-            StringBuilder words = new StringBuilder();
-            all(under)
-                    .filter(node -> node instanceof javafx.scene.text.Text && isSeen(node))
-                    .forEach(node -> words.append(((javafx.scene.text.Text) node).getText())
-                            .append('\n'));
-            return words.toString();
-        });
+        return at(() -> wordsNow(under));
+    }
+
+    /** As {@link #words}, called on the window's thread. */
+    static String wordsNow(Node under) {
+        StringBuilder words = new StringBuilder();
+        all(under)
+                .filter(node -> node instanceof javafx.scene.text.Text && isSeen(node))
+                .forEach(node ->
+                        words.append(((javafx.scene.text.Text) node).getText()).append('\n'));
+        return words.toString();
     }
 
     double dial(String name) throws Exception {

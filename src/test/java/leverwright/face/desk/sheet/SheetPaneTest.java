@@ -311,9 +311,10 @@ class SheetPaneTest {
         bench.until(
                 "failed",
                 () -> bench.model.cell("c1").orElseThrow().shown().get().state() == CellState.FAILED);
-        String words = bench.words(bench.sheet);
-        assertTrue(words.contains("Go to line 2"), words);
-        assertTrue(words.contains("failed ✕"), words);
+        bench.until(
+                "said",
+                () -> SheetBench.wordsNow(bench.sheet).contains("Go to line 2")
+                        && SheetBench.wordsNow(bench.sheet).contains("failed ✕"));
         bench.doing(() -> bench.model.type("c1", "show(\"n\", 1)", 0));
         bench.untilFresh();
         assertFalse(bench.words(bench.sheet).contains("Go to line"));
