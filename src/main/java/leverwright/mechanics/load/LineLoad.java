@@ -1,6 +1,5 @@
 package leverwright.mechanics.load;
 
-import java.util.List;
 import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.posture.Configuration;
 import leverwright.mechanics.posture.Place;
@@ -15,7 +14,8 @@ import leverwright.mechanics.posture.Place;
  * @param resistance what pulls
  * @param couple N·m
  */
-public record LineLoad(String on, Place at, Vector anchor, Resistance resistance, double couple) implements Load {
+public record LineLoad(String on, Place at, Vector anchor, Resistance resistance, double couple)
+        implements ResistanceLoad {
     /**
      * Makes the load.
      *
@@ -48,7 +48,7 @@ public record LineLoad(String on, Place at, Vector anchor, Resistance resistance
         return distance;
     }
 
-    /** Returns where the resistance stands on its way when the point is in a state. */
+    @Override
     public Travel travel(LoadPoint point) {
         double length = distance(point);
         double x = (point.x() - anchor.x()) / length;
@@ -67,30 +67,5 @@ public record LineLoad(String on, Place at, Vector anchor, Resistance resistance
     @Override
     public double forceY(LoadPoint point) {
         return resistance.force(travel(point)) * ((anchor.y() - point.y()) / distance(point));
-    }
-
-    @Override
-    public double storedEnergy(LoadPoint point) {
-        return resistance.stored(travel(point));
-    }
-
-    @Override
-    public double dissipation(LoadPoint point) {
-        return resistance.heat(travel(point));
-    }
-
-    @Override
-    public boolean isGiven() {
-        return resistance.isGiven();
-    }
-
-    @Override
-    public List<String> notes() {
-        return resistance.notes();
-    }
-
-    @Override
-    public String kind() {
-        return resistance.name();
     }
 }

@@ -6,7 +6,7 @@ import leverwright.mechanics.posture.Place;
 
 /** A load on one link of a linkage: a force at a place, and a couple. Immutable. */
 public sealed interface Load
-        permits MassLoad, ForceLoad, CoupleLoad, CableLoad, BandLoad, PadLoad, LineLoad, RailLoad, LeverLoad {
+        permits MassLoad, ForceLoad, CoupleLoad, CableLoad, BandLoad, PadLoad, ResistanceLoad, LeverLoad {
     /** Greatest size of a force, N. */
     double GREATEST_FORCE = 1.0e6;
     /** Greatest size of a couple, N·m. */

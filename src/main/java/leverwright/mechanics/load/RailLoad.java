@@ -1,6 +1,5 @@
 package leverwright.mechanics.load;
 
-import java.util.List;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.numeric.Require;
 import leverwright.mechanics.numeric.Trigonometry;
@@ -20,7 +19,7 @@ import leverwright.mechanics.posture.Place;
  * @param couple N·m
  */
 public record RailLoad(String on, Place at, Vector from, double direction, Resistance resistance, double couple)
-        implements Load {
+        implements ResistanceLoad {
     /** Straight up, rad: the direction of chains over the floor. */
     public static final double UP = Math.PI / 2;
 
@@ -52,7 +51,7 @@ public record RailLoad(String on, Place at, Vector from, double direction, Resis
         return new RailLoad(on, at, from, direction, resistance, newCouple);
     }
 
-    /** Returns where the resistance stands on its way when the point is in a state. */
+    @Override
     public Travel travel(LoadPoint point) {
         double x = Trigonometry.cosine(direction);
         double y = Trigonometry.sine(direction);
@@ -71,30 +70,5 @@ public record RailLoad(String on, Place at, Vector from, double direction, Resis
     @Override
     public double forceY(LoadPoint point) {
         return -resistance.force(travel(point)) * Trigonometry.sine(direction);
-    }
-
-    @Override
-    public double storedEnergy(LoadPoint point) {
-        return resistance.stored(travel(point));
-    }
-
-    @Override
-    public double dissipation(LoadPoint point) {
-        return resistance.heat(travel(point));
-    }
-
-    @Override
-    public boolean isGiven() {
-        return resistance.isGiven();
-    }
-
-    @Override
-    public List<String> notes() {
-        return resistance.notes();
-    }
-
-    @Override
-    public String kind() {
-        return resistance.name();
     }
 }
