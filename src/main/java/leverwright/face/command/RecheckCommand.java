@@ -62,20 +62,8 @@ final class RecheckCommand implements Callable<Integer> {
         RecordComparison comparison = RecordComparison.compare(workbook, fresh);
         comparison.differences().forEach(line -> out.println(file + ": " + line));
         comparison.unmetClaims().forEach(line -> out.println(file + ": " + line));
-        out.println(file + ": " + verdict(comparison) + "; " + comparison.seal().words());
+        out.println(file + ": " + comparison.resultWords() + ", " + comparison.claimWords() + "; "
+                + comparison.seal().words());
         return comparison.passes();
-    }
-
-    private static String verdict(RecordComparison comparison) {
-        int differences = comparison.differences().size();
-        int unmet = comparison.unmetClaims().size();
-        String numbers = differences == 0
-                ? "all " + comparison.compared() + " results are the same to the last bit"
-                : differences + (differences == 1 ? " difference" : " differences") + " in " + comparison.compared()
-                        + " results";
-        String claims = unmet == 0
-                ? "every claim that counts holds"
-                : unmet + (unmet == 1 ? " claim does not hold" : " claims do not hold");
-        return numbers + ", " + claims;
     }
 }

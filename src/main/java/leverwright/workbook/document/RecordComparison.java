@@ -27,6 +27,22 @@ public record RecordComparison(Seal.State seal, List<String> differences, List<S
         return differences.isEmpty() && unmetClaims.isEmpty();
     }
 
+    /** Returns what came of the results in words, such as "all 41 results are the same to the last bit". */
+    public String resultWords() {
+        int count = differences.size();
+        return count == 0
+                ? "all " + compared + " results are the same to the last bit"
+                : count + (count == 1 ? " difference" : " differences") + " in " + compared + " results";
+    }
+
+    /** Returns what came of the claims in words, such as "every claim that counts holds". */
+    public String claimWords() {
+        int unmet = unmetClaims.size();
+        return unmet == 0
+                ? "every claim that counts holds"
+                : unmet + (unmet == 1 ? " claim does not hold" : " claims do not hold");
+    }
+
     /**
      * Returns how a workbook's record compares with a fresh computation.
      *

@@ -64,18 +64,10 @@ final class Recording {
     static RecheckReport recheck(Workbook workbook, boolean trusted) {
         WorkbookRecord fresh = CleanRun.of(workbook, trusted, outcome -> {});
         RecordComparison comparison = RecordComparison.compare(workbook, fresh);
-        int differences = comparison.differences().size();
-        int unmet = comparison.unmetClaims().size();
-        String numbers = differences == 0
-                ? "All " + comparison.compared() + " results are the same to the last bit"
-                : differences + (differences == 1 ? " difference" : " differences") + " in " + comparison.compared()
-                        + " results";
-        String claims = unmet == 0
-                ? "every claim that counts holds"
-                : unmet + (unmet == 1 ? " claim does not hold" : " claims do not hold");
+        String results = comparison.resultWords();
         return new RecheckReport(
                 comparison.passes(),
-                numbers + "; " + claims + ".",
+                Character.toUpperCase(results.charAt(0)) + results.substring(1) + "; " + comparison.claimWords() + ".",
                 comparison.seal().words(),
                 comparison.differences(),
                 comparison.unmetClaims(),
