@@ -205,6 +205,34 @@ final class Bases {
         work.layout().show(new Sketch.GroundLine(new Sketch.Point(-FLOOR, y), new Sketch.Point(FLOOR, y)));
     }
 
+    /**
+     * Both hands hold bars and carry the whole body; the upper arms lean as balance over or under the hands asks.
+     *
+     * @param height of the grip, m
+     * @param words where the hands are, for print
+     * @param least smallest lean of the upper arms that is sought
+     * @param most greatest lean of the upper arms that is sought
+     * @param where the weight is to lie, seen from the hands: over or under them
+     */
+    static void carriedByHands(Plan plan, double height, String words, Angle least, Angle most, String where) {
+        plan.anchor = Anchor.GRIP;
+        plan.anchorY = work -> height;
+        plan.anchorWords = words;
+        plan.held = Member.HAND.bit();
+        plan.search = new Search(
+                least.si(),
+                most.si(),
+                6,
+                new Search.Balanced(new Pivot.On(Spot.grip(Member.HAND), "grip"), "grip"),
+                "no lean of the upper arms brings the body's weight " + where
+                        + " the hands; set the torso's lean otherwise");
+    }
+
+    /** A weight vest high on the trunk, with its knob. */
+    static Movement vest(Movement movement) {
+        return movement.knob(SetupKnobs.VEST).add(new Hung("vest", Spot.at(Member.TRUNK, 0.2), SetupKnobs.VEST, 1));
+    }
+
     /** The frontal plane with both sides apart. */
     static Movement sideways(Movement movement) {
         return movement.knob(SetupKnobs.HIP_SPACING)

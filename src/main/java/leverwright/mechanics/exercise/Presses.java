@@ -96,16 +96,7 @@ final class Presses {
             .of(Family.PUSH)
             .change(plan -> {
                 Bases.all(plan, deg(20), deg(20), deg(80), deg(80));
-                plan.anchor = Anchor.GRIP;
-                plan.anchorY = work -> BARS;
-                plan.anchorWords = "on the bars, from which x counts";
-                plan.held = Member.HAND.bit();
-                plan.search = new Search(
-                        deg(-120).si(),
-                        deg(45).si(),
-                        6,
-                        new Search.Balanced(new Pivot.On(Spot.grip(Member.HAND), "grip"), "grip"),
-                        "no lean of the upper arms brings the body's weight over the hands; set the torso's lean otherwise");
+                Bases.carriedByHands(plan, BARS, "on the bars, from which x counts", deg(-120), deg(45), "over");
             })
             .lean(Segment.TRUNK, Knobs.TORSO_LEAN.startingAt(deg(20), "from memory"))
             .rule(Member.THIGH, LeanRule.from(Member.TRUNK, 1, null, 0, 0, "in line with the trunk"))
@@ -114,8 +105,7 @@ final class Presses {
             .rule(Member.UPPER_ARM, LeanRule.searched(0, "found by balance over the hands, see the check"))
             .bend(Joint.ELBOW, Knobs.ELBOW_FLEXION)
             .moving(Knobs.ELBOW_FLEXION, java.util.Optional.of(Drawing.Moved.SHOULDER))
-            .knob(SetupKnobs.VEST)
-            .add(new Hung("vest", Spot.at(Member.TRUNK, 0.2), SetupKnobs.VEST, 1))
+            .then(Bases::vest)
             .show(work -> work.layout()
                     .show(new Sketch.GroundLine(new Sketch.Point(-0.3, BARS), new Sketch.Point(0.3, BARS))))
             .carriedBy("both hands on bars")

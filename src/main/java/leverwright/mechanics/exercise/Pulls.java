@@ -72,16 +72,7 @@ final class Pulls {
             .of(Family.PULL)
             .change(plan -> {
                 Bases.all(plan, deg(0), deg(0), deg(0), deg(30));
-                plan.anchor = Anchor.GRIP;
-                plan.anchorY = work -> BAR;
-                plan.anchorWords = "on the bar, from which x counts";
-                plan.held = Member.HAND.bit();
-                plan.search = new Search(
-                        deg(60).si(),
-                        deg(200).si(),
-                        6,
-                        new Search.Balanced(new Pivot.On(Spot.grip(Member.HAND), "grip"), "grip"),
-                        "no lean of the upper arms brings the body's weight under the hands; set the torso's lean otherwise");
+                Bases.carriedByHands(plan, BAR, "on the bar, from which x counts", deg(60), deg(200), "under");
             })
             .lean(Segment.TRUNK, Knobs.TORSO_LEAN.startingAt(deg(-5), "leaning back a little (from memory)"))
             .rule(Member.THIGH, LeanRule.from(Member.TRUNK, 1, null, 0, 0, "in line with the trunk"))
@@ -89,8 +80,7 @@ final class Pulls {
             .rule(Member.UPPER_ARM, LeanRule.searched(0, "found by balance under the hands, see the check"))
             .bend(Joint.ELBOW, Knobs.ELBOW_FLEXION)
             .moving(Knobs.ELBOW_FLEXION, java.util.Optional.of(Drawing.Moved.SHOULDER))
-            .knob(SetupKnobs.VEST)
-            .add(new Hung("vest", Spot.at(Member.TRUNK, 0.2), SetupKnobs.VEST, 1))
+            .then(Bases::vest)
             .show(work -> work.layout().show(new Sketch.Disc("bar", new Sketch.Point(0, BAR), 0.02)))
             .carriedBy("both hands on a bar")
             .says("Elbow flexion and torso lean are set; the upper arms lean so that the weight hangs under the hands.")
