@@ -148,7 +148,7 @@ class DeskWindowTest {
 
     private static String words(DeskWindow window) {
         StringBuilder words = new StringBuilder();
-        WindowBench.all(window.stage().getScene().getRoot())
+        WindowThread.all(window.stage().getScene().getRoot())
                 .filter(javafx.scene.text.Text.class::isInstance)
                 .forEach(node ->
                         words.append(((javafx.scene.text.Text) node).getText()).append('\n'));
@@ -243,7 +243,7 @@ class DeskWindowTest {
     }
 
     private static double fontSize(DeskWindow window) {
-        return WindowBench.all(window.stage().getScene().getRoot())
+        return WindowThread.all(window.stage().getScene().getRoot())
                 .filter(javafx.scene.control.Label.class::isInstance)
                 .mapToDouble(
                         label -> ((javafx.scene.control.Label) label).getFont().getSize())

@@ -1,5 +1,7 @@
 package leverwright.face.desk;
 
+import static leverwright.face.desk.WindowThread.at;
+
 import com.sun.javafx.tk.RenderJob;
 import com.sun.javafx.tk.Toolkit;
 import java.io.IOException;
@@ -17,7 +19,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
@@ -100,18 +101,6 @@ public final class DialPulse {
         return window;
     }
 
-    private static <T> T at(Callable<T> task) throws Exception {
-        CompletableFuture<T> answer = new CompletableFuture<>();
-        Platform.runLater(() -> {
-            try {
-                answer.complete(task.call());
-            } catch (Exception failure) {
-                answer.completeExceptionally(failure);
-            }
-        });
-        return answer.get(60, TimeUnit.SECONDS);
-    }
-
     private List<String> run() throws Exception {
         untilFresh();
         at(() -> {
@@ -185,7 +174,7 @@ public final class DialPulse {
     /** Finds the drawings that follow the dial: those whose image changes when it turns. */
     private Set<ImageView> watch() throws Exception {
         at(() -> {
-            WindowBench.all(window.stage().getScene().getRoot())
+            WindowThread.all(window.stage().getScene().getRoot())
                     .filter(ImageView.class::isInstance)
                     .map(ImageView.class::cast)
                     .forEach(view -> view.imageProperty().addListener((property, before, now) -> swapped(view)));

@@ -1,7 +1,5 @@
 package leverwright.face.desk;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -13,11 +11,9 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.stage.Stage;
@@ -35,7 +31,6 @@ import org.testfx.util.WaitForAsyncUtils;
 /** A desk with windows on the tests' screen, folders of its own, and a chooser that knows what to answer. */
 final class WindowBench implements AutoCloseable {
 
-    private static final long PATIENCE_SECONDS = 60;
     private static final Logger STYLES = Logger.getLogger("javafx.css");
 
     final Path folder;
@@ -98,22 +93,15 @@ final class WindowBench implements AutoCloseable {
     }
 
     <T> T at(Callable<T> task) throws Exception {
-        return WaitForAsyncUtils.asyncFx(task).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        return WindowThread.at(task);
     }
 
     void doing(Runnable task) throws Exception {
-        at(() -> {
-            task.run();
-            return 0;
-        });
+        WindowThread.doing(task);
     }
 
     void until(String what, BooleanSupplier condition) throws Exception {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-        while (!at(condition::getAsBoolean)) {
-            assertTrue(System.nanoTime() < end, () -> "never so: " + what);
-            Thread.sleep(15);
-        }
+        WindowThread.until(what, condition);
     }
 
     DeskWindow open(Path file) throws Exception {
@@ -145,22 +133,16 @@ final class WindowBench implements AutoCloseable {
 
     /** Every node of a window that fits, in order of the scene. */
     List<Node> nodes(DeskWindow window, java.util.function.Predicate<Node> fits) throws Exception {
-        return at(() -> all(window.stage().getScene().getRoot()).filter(fits).toList());
-    }
-
-    static Stream<Node> all(Node node) {
-        return node instanceof javafx.scene.Parent parent
-                ? Stream.concat(
-                        Stream.of(node),
-                        parent.getChildrenUnmodifiable().stream().flatMap(WindowBench::all))
-                : Stream.of(node);
+        return at(() -> WindowThread.all(window.stage().getScene().getRoot())
+                .filter(fits)
+                .toList());
     }
 
     /** The text of everything that can be read in a window. */
     String words(DeskWindow window) throws Exception {
         return at(() -> {
             StringBuilder words = new StringBuilder();
-            all(window.stage().getScene().getRoot())
+            WindowThread.all(window.stage().getScene().getRoot())
                     .filter(node -> node instanceof javafx.scene.text.Text && node.isVisible())
                     .forEach(node -> words.append(((javafx.scene.text.Text) node).getText())
                             .append('\n'));

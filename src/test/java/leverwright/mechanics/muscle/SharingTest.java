@@ -177,15 +177,7 @@ class SharingTest {
             row[i] = 1;
             rows.add(new LinearConstraint(row, Relationship.LEQ, 1));
         }
-        double[] goal = new double[n + 1];
-        goal[n] = 1;
-        return new SimplexSolver()
-                .optimize(
-                        new LinearObjectiveFunction(goal, 0),
-                        new LinearConstraintSet(rows),
-                        GoalType.MAXIMIZE,
-                        new NonNegativeConstraint(true))
-                .getValue();
+        return lastVariable(rows, n + 1, GoalType.MAXIMIZE);
     }
 
     @Test
@@ -199,6 +191,19 @@ class SharingTest {
             assertEquals(wanted, found, 1e-6 * wanted, "seed " + (2000 + seed));
             assertEquals(wanted >= 1, solution.feasible(), "seed " + (2000 + seed));
         }
+    }
+
+    /** The greatest or least value of the last variable, none of them negative, by a general-purpose simplex. */
+    private static double lastVariable(List<LinearConstraint> rows, int variables, GoalType goal) {
+        double[] weights = new double[variables];
+        weights[variables - 1] = 1;
+        return new SimplexSolver()
+                .optimize(
+                        new LinearObjectiveFunction(weights, 0),
+                        new LinearConstraintSet(rows),
+                        goal,
+                        new NonNegativeConstraint(true))
+                .getValue();
     }
 
     /** The least greatest stress by a general-purpose simplex, in units of 10⁵ Pa. */
@@ -219,15 +224,7 @@ class SharingTest {
             row[n] = -1;
             rows.add(new LinearConstraint(row, Relationship.LEQ, 0));
         }
-        double[] goal = new double[n + 1];
-        goal[n] = 1;
-        return new SimplexSolver()
-                .optimize(
-                        new LinearObjectiveFunction(goal, 0),
-                        new LinearConstraintSet(rows),
-                        GoalType.MINIMIZE,
-                        new NonNegativeConstraint(true))
-                .getValue();
+        return lastVariable(rows, n + 1, GoalType.MINIMIZE);
     }
 
     @Test

@@ -1,5 +1,6 @@
 package leverwright.face.desk.editor;
 
+import static leverwright.face.desk.WindowThread.at;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,8 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
@@ -110,10 +109,6 @@ class EditorsTest {
         } else if (editor instanceof NoteEditor note) {
             note.dispose();
         }
-    }
-
-    private static <T> T at(Callable<T> task) throws Exception {
-        return WaitForAsyncUtils.asyncFx(task).get(60, TimeUnit.SECONDS);
     }
 
     /** Lays one editor for each cell, as the sheet does; those of cells that stay are kept. */

@@ -1,11 +1,12 @@
 package leverwright.face.desk.editor;
 
+import static leverwright.face.desk.WindowThread.at;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
@@ -46,18 +47,6 @@ public final class TypingBench {
         measure("one script of 2,000 lines", 1, 2000);
         measure("100 scripts of 20 lines", 100, 20);
         Platform.exit();
-    }
-
-    private static <T> T at(Callable<T> task) throws Exception {
-        CompletableFuture<T> answer = new CompletableFuture<>();
-        Platform.runLater(() -> {
-            try {
-                answer.complete(task.call());
-            } catch (Exception failure) {
-                answer.completeExceptionally(failure);
-            }
-        });
-        return answer.get(120, TimeUnit.SECONDS);
     }
 
     private static void measure(String what, int cells, int lines) throws Exception {

@@ -1,7 +1,5 @@
 package leverwright.face.desk.sheet;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -11,19 +9,18 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.stream.Stream;
 import javafx.application.Platform;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
+import leverwright.face.desk.WindowThread;
 import leverwright.face.desk.dials.SidePane;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskFolders;
@@ -41,7 +38,6 @@ import org.testfx.util.WaitForAsyncUtils;
 /** Sheet and side of one workbook in a window of their own, on the tests' screen. */
 final class SheetBench implements AutoCloseable {
 
-    private static final long PATIENCE_SECONDS = 60;
     private static final Logger STYLES = Logger.getLogger("javafx.css");
 
     final DeskHome home;
@@ -100,22 +96,15 @@ final class SheetBench implements AutoCloseable {
     }
 
     <T> T at(Callable<T> task) throws Exception {
-        return WaitForAsyncUtils.asyncFx(task).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        return WindowThread.at(task);
     }
 
     void doing(Runnable task) throws Exception {
-        at(() -> {
-            task.run();
-            return 0;
-        });
+        WindowThread.doing(task);
     }
 
     void until(String what, BooleanSupplier condition) throws Exception {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-        while (!at(condition::getAsBoolean)) {
-            assertTrue(System.nanoTime() < end, () -> "never so: " + what);
-            Thread.sleep(15);
-        }
+        WindowThread.until(what, condition);
     }
 
     void untilFresh() throws Exception {
@@ -127,26 +116,35 @@ final class SheetBench implements AutoCloseable {
                                 .allMatch(cell -> cell.shown().get().state() == CellState.FRESH));
     }
 
-    static Stream<Node> all(Node node) {
-        return node instanceof Parent parent
-                ? Stream.concat(
-                        Stream.of(node),
-                        parent.getChildrenUnmodifiable().stream().flatMap(SheetBench::all))
-                : Stream.of(node);
-    }
-
     /** The nodes of a kind under another, in order of the scene. */
     <N> List<N> find(Node under, Class<N> kind, Predicate<N> fits) throws Exception {
-        return at(() ->
-                all(under).filter(kind::isInstance).map(kind::cast).filter(fits).toList());
+        return at(() -> WindowThread.all(under)
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .filter(fits)
+                .toList());
     }
 
     /** Waits for a node of a kind and returns the first. */
     <N> N wait(Node under, Class<N> kind, Predicate<N> fits) throws Exception {
         until(
                 "there is a " + kind.getSimpleName(),
-                () -> all(under).filter(kind::isInstance).map(kind::cast).anyMatch(fits));
+                () -> WindowThread.all(under)
+                        .filter(kind::isInstance)
+                        .map(kind::cast)
+                        .anyMatch(fits));
         return find(under, kind, fits).get(0);
+    }
+
+    /** Waits until a node stays where it is and as large as it is, so that a place on it can be pointed at. */
+    void untilSteady(Node node) throws Exception {
+        Bounds before = at(() -> node.localToScreen(node.getBoundsInLocal()));
+        for (int same = 0; same < 3; ) {
+            Thread.sleep(50);
+            Bounds now = at(() -> node.localToScreen(node.getBoundsInLocal()));
+            same = now.equals(before) ? same + 1 : 0;
+            before = now;
+        }
     }
 
     void press(Node under, String words) throws Exception {
@@ -172,7 +170,7 @@ final class SheetBench implements AutoCloseable {
     /** As {@link #words}, called on the window's thread. */
     static String wordsNow(Node under) {
         StringBuilder words = new StringBuilder();
-        all(under)
+        WindowThread.all(under)
                 .filter(node -> node instanceof javafx.scene.text.Text && isSeen(node))
                 .forEach(node ->
                         words.append(((javafx.scene.text.Text) node).getText()).append('\n'));

@@ -24,6 +24,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
+import leverwright.face.desk.WindowThread;
 import leverwright.face.desk.dials.SidePane;
 import leverwright.face.publish.Cautions;
 import leverwright.run.result.CellState;
@@ -67,7 +68,9 @@ class SheetPaneTest {
         bench.doing(() -> bench.sheet.reveal(cell));
         Strip strip =
                 bench.wait(bench.sheet, Strip.class, found -> found.cell().id().equals(cell));
-        return bench.wait(strip, ChartPane.class, found -> found.drawn() != null);
+        ChartPane chart = bench.wait(strip, ChartPane.class, found -> found.drawn() != null);
+        bench.untilSteady(chart);
+        return chart;
     }
 
     @Test
@@ -170,13 +173,13 @@ class SheetPaneTest {
                 found -> true);
         bench.until(
                 "changes",
-                () -> SheetBench.all(grid)
+                () -> WindowThread.all(grid)
                         .anyMatch(node ->
                                 node instanceof Label label && label.getText().startsWith("+")));
         bench.doing(bench.model::letGo);
         bench.until(
                 "no changes",
-                () -> SheetBench.all(grid)
+                () -> WindowThread.all(grid)
                         .noneMatch(node ->
                                 node instanceof Label label && label.getText().startsWith("+")));
     }
@@ -208,7 +211,7 @@ class SheetPaneTest {
     }
 
     private List<String> firstColumn(GridTable grid) throws Exception {
-        return bench.at(() -> SheetBench.all(grid)
+        return bench.at(() -> WindowThread.all(grid)
                 .filter(node -> node instanceof Label
                         && node.getLayoutX() == 0
                         && node.getStyleClass().contains("entry"))
@@ -263,12 +266,12 @@ class SheetPaneTest {
         bench.doing(() -> bench.sheet.reveal("c399"));
         bench.until(
                 "the last one is built",
-                () -> SheetBench.all(bench.sheet)
+                () -> WindowThread.all(bench.sheet)
                         .anyMatch(node ->
                                 node instanceof Strip strip && strip.cell().id().equals("c399")));
         bench.until(
                 "those far away are given up",
-                () -> SheetBench.all(bench.sheet)
+                () -> WindowThread.all(bench.sheet)
                                 .filter(Strip.class::isInstance)
                                 .count()
                         < 60);
@@ -325,8 +328,8 @@ class SheetPaneTest {
         show("for (int i = 0; i < 500; i++) { System.out.println(\"line \" + i); }");
         bench.until(
                 "shown",
-                () -> SheetBench.all(bench.sheet).anyMatch(node -> node instanceof javafx.scene.control.ListView<?>));
-        double height = bench.at(() -> SheetBench.all(bench.sheet)
+                () -> WindowThread.all(bench.sheet).anyMatch(node -> node instanceof javafx.scene.control.ListView<?>));
+        double height = bench.at(() -> WindowThread.all(bench.sheet)
                 .filter(Strip.class::isInstance)
                 .mapToDouble(strip -> ((Strip) strip).getHeight())
                 .max()
