@@ -25,8 +25,9 @@ final class Tour extends VBox {
             new Step(
                     Place.SHEET,
                     "A sheet of strips",
-                    "Every strip has a script at the left and what it comes to at the right. Scripts compute by themselves"
-                            + " when you stop typing; a word and a sign beside each tell how it stands."),
+                    "Every strip has a script, and on a warmer ground what it comes to: at its right, or below it where the"
+                            + " sheet is narrow. Scripts compute by themselves when you stop typing; a word and a sign beside"
+                            + " each tell how it stands."),
             new Step(
                     Place.SIDE,
                     "Turn a dial",
