@@ -81,6 +81,14 @@ final class HandGround {
         return hand.step("R_ground", Expression.sum(terms), Force.of(reactionSi(layout)), "both feet, up");
     }
 
+    /** The forward force of the ground, both feet: what the loads ask for. */
+    Expression forward() {
+        return Expression.sum(layout.loads().stream()
+                .filter(load -> !load.isWeight())
+                .map(load -> (Expression) hand.forceX(load).negated())
+                .toList());
+    }
+
     /** Adds the steps to the centre of pressure. */
     Expression.Symbol pressure() {
         Expression.Symbol reaction = reaction();

@@ -155,6 +155,137 @@ public final class HeldPosture {
                 jointCautions(joint));
     }
 
+    /**
+     * Returns the part of a limb joint's moment that the limb's own weight asks for: all that hangs beyond the joint, away from
+     * the trunk, without what it holds. It is the whole difference between an exercise in which the foot or hand moves and one
+     * in which the body does, when the same force acts on foot or hand.
+     *
+     * @throws IllegalArgumentException for low back and neck, which belong to no limb
+     */
+    public Answer<Moment> ownWeight(Joint joint) {
+        String label = momentLabel(joint, layout.plane().positiveAction(joint)) + " of the limb's own weight";
+        return answer(
+                label,
+                Moment.of(new Limb(layout, joint).ownWeight()),
+                joint.sides(),
+                () -> Working.of(
+                        label + words(joint.sides()),
+                        hand().leadingTo(List.of(new Limb(layout, joint).ownWeight(hand())))),
+                held -> new Limb(held.layout, joint).ownWeight(),
+                jointCautions(joint));
+    }
+
+    /**
+     * Returns the part of a limb joint's moment that is asked for from outside: by floor, plate, bar or cable on the limb. With
+     * {@link #ownWeight} it makes the whole moment.
+     *
+     * @throws IllegalArgumentException for low back and neck, or if a seat's unknown share decides the moment
+     */
+    public Answer<Moment> fromOutside(Joint joint) {
+        String label = momentLabel(joint, layout.plane().positiveAction(joint)) + " from outside";
+        return answer(
+                label,
+                Moment.of(outsideSi(joint)),
+                joint.sides(),
+                () -> {
+                    Expression.Symbol outside = hand().step(
+                                    "M_outside_" + Hand.name(joint),
+                                    hand(joint).moment().minus(new Limb(layout, joint).ownWeight(hand())),
+                                    Moment.of(outsideSi(joint)),
+                                    "what acts on the limb from outside" + words(joint.sides()));
+                    return hand(joint).working(label + words(joint.sides()), outside);
+                },
+                held -> held.outsideSi(joint),
+                jointCautions(joint));
+    }
+
+    /**
+     * Returns a leg joint's moment computed from below: the floor's force at its arm and the weight of the leg under the joint.
+     * Trunk, arms and bar do not enter; it equals {@link #moment}, which is computed from above.
+     *
+     * @throws IllegalArgumentException for other joints, or where not the feet alone carry the body
+     */
+    public Answer<Moment> fromTheFloor(Joint joint) {
+        String label = momentLabel(joint, layout.plane().positiveAction(joint)) + " from the floor's side";
+        return answer(
+                label,
+                Moment.of(new FloorCut(layout, joint).moment()),
+                joint.sides(),
+                () -> Working.of(
+                        label + words(joint.sides()),
+                        hand().leadingTo(List.of(new FloorCut(layout, joint).moment(hand())))),
+                held -> new FloorCut(held.layout, joint).moment(),
+                jointCautions(joint));
+    }
+
+    /**
+     * Returns the arm of the floor's force about a leg's joint, positive where it asks for the joint's positive action. At the
+     * hip it is the thigh's horizontal length less the part of the shank's that lies ahead of the force line.
+     *
+     * @throws IllegalArgumentException for other joints, or where not the feet alone carry the body
+     */
+    public Answer<Length> floorArm(Joint joint) {
+        String label = "arm of the floor's force at the " + joint.words();
+        return answer(
+                label,
+                Length.of(new FloorCut(layout, joint).arm()),
+                Sides.NOT_SIDED,
+                () -> Working.of(label, hand().leadingTo(List.of(new FloorCut(layout, joint).arm(hand())))),
+                held -> new FloorCut(held.layout, joint).arm(),
+                List.of());
+    }
+
+    /**
+     * Returns how far a segment reaches forward, from its end nearer the feet (of the arms, nearer the trunk) to the other.
+     *
+     * @throws IllegalArgumentException where the plane does not show the segment: trunk and legs seen from the head
+     */
+    public Answer<Length> reach(Segment segment) {
+        String label = "forward reach of the " + segment.words();
+        return answer(
+                label,
+                Length.of(reachSi(segment)),
+                Sides.NOT_SIDED,
+                () -> {
+                    Expression formula = segment == Segment.FOOT
+                            ? hand().length(segment).times(Expression.cosine(hand().lean(segment)))
+                            : hand().length(segment).times(Expression.sine(hand().lean(segment)));
+                    Expression.Symbol reach = hand().step(
+                                    "r_" + Hand.name(segment) + "_forward",
+                                    formula,
+                                    Length.of(reachSi(segment)),
+                                    "forward positive");
+                    return Working.of(label, hand().leadingTo(List.of(reach)));
+                },
+                held -> held.reachSi(segment),
+                List.of());
+    }
+
+    double reachSi(Segment segment) {
+        if (layout.parting().armsAlone() && !Member.of(segment).isArm()) {
+            throw new IllegalArgumentException("seen from the head the " + segment.words()
+                    + " has no length in this plane; ask for upper arm, forearm or hand");
+        }
+        double length = layout.body().length(segment);
+        return length * (segment == Segment.FOOT ? layout.cosine(segment) : layout.sine(segment));
+    }
+
+    double floorMomentSi(Joint joint) {
+        return new FloorCut(layout, joint).moment();
+    }
+
+    double floorArmSi(Joint joint) {
+        return new FloorCut(layout, joint).arm();
+    }
+
+    double ownWeightSi(Joint joint) {
+        return new Limb(layout, joint).ownWeight();
+    }
+
+    double outsideSi(Joint joint) {
+        return cut(joint).reported() - ownWeightSi(joint);
+    }
+
     /** Returns what a joint's moment is called here: side, joint, action. */
     String momentLabel(Joint joint, String action) {
         return sideWords() + joint.words() + " " + action + " moment";

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
@@ -125,6 +126,32 @@ public final class Movement extends Setting<Movement> {
         return Bases.lying(this, deg(90));
     }
 
+    /**
+     * Returns this exercise held at these segments alone, of both sides: a trunk on a bench, say, with free legs. What is free
+     * answers for its moments; say it after what carries the body.
+     *
+     * @param segments at least one
+     * @throws IllegalArgumentException if none is named, or the feet carry the body
+     */
+    public Movement heldAt(Segment... segments) {
+        if (plan.standing || plan.onFeet || segments.length == 0) {
+            throw new IllegalArgumentException(
+                    "heldAt(...) names one segment or more that seat or bench hold; where the"
+                            + " feet carry the body they alone do: begin with seated() or lyingOnTheBack()");
+        }
+        return change(copy -> {
+                    copy.held = 0;
+                    for (Segment segment : segments) {
+                        copy.held |= Member.of(segment).bit();
+                        if (copy.parting.isSplit(segment)) {
+                            copy.held |= Member.other(segment).bit();
+                        }
+                    }
+                })
+                .carriedBy(
+                        "held at " + Arrays.stream(segments).map(Segment::words).collect(Collectors.joining(" and ")));
+    }
+
     /** Returns this exercise with a segment at a lean from the vertical, forward positive; of the arms, from hanging. */
     public Movement lean(Segment segment, Angle angle) {
         if (plan.standing && segment == Segment.TRUNK) {
@@ -233,7 +260,10 @@ public final class Movement extends Setting<Movement> {
         return Holds.cable(this, "cable", Spot.grip(Member.HAND), ahead, height);
     }
 
-    /** Returns this exercise with a cable on a segment, so far from its joint nearer the trunk; knobs as in the hands. */
+    /**
+     * Returns this exercise with a cable on a segment, so far from its joint nearer the trunk, on the foot from the heel along
+     * the sole; knobs as in the hands.
+     */
     public Movement cableOn(Segment segment, Length fromJoint, Length ahead, Length height) {
         return Holds.cable(this, "cable", Spot.at(Member.of(segment), fromJoint.si()), ahead, height);
     }
@@ -246,7 +276,7 @@ public final class Movement extends Setting<Movement> {
         return Holds.force(this, "pull", Spot.grip(Member.HAND));
     }
 
-    /** Returns this exercise with a given force on a segment, so far from its joint nearer the trunk. */
+    /** Returns this exercise with a given force on a segment, so far from its joint nearer the trunk, on the foot from the heel. */
     public Movement forceOn(Segment segment, Length fromJoint) {
         return Holds.force(this, "pull", Spot.at(Member.of(segment), fromJoint.si()));
     }

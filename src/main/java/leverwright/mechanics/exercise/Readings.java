@@ -1,5 +1,7 @@
 package leverwright.mechanics.exercise;
 
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
@@ -9,6 +11,7 @@ import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.Answer;
 
 /** The words for what can be read off a posture, as in {@code chart(moment(HIP), tiltRule(HIP))}. */
 public final class Readings {
@@ -39,6 +42,53 @@ public final class Readings {
                 joint.sides(),
                 held -> -held.cut(joint).reported(),
                 held -> held.flexionMoment(joint));
+    }
+
+    /** Returns the part of a limb joint's moment that the limb's own weight asks for; {@link HeldPosture#ownWeight}. */
+    public static Reading<Moment> ownWeight(Joint joint) {
+        return part(joint, " of the limb's own weight", held -> held.ownWeightSi(joint), held -> held.ownWeight(joint));
+    }
+
+    /** Returns the part of a limb joint's moment that is asked for from outside; {@link HeldPosture#fromOutside}. */
+    public static Reading<Moment> fromOutside(Joint joint) {
+        return part(joint, " from outside", held -> held.outsideSi(joint), held -> held.fromOutside(joint));
+    }
+
+    /** Returns a leg joint's moment computed from below; {@link HeldPosture#fromTheFloor}. */
+    public static Reading<Moment> fromTheFloor(Joint joint) {
+        return part(
+                joint, " from the floor's side", held -> held.floorMomentSi(joint), held -> held.fromTheFloor(joint));
+    }
+
+    /** Returns the arm of the floor's force about a leg's joint; {@link HeldPosture#floorArm}. */
+    public static Reading<Length> floorArm(Joint joint) {
+        return new Reading<>(
+                "arm of the floor's force at the " + joint.words(),
+                Unit.CENTIMETRE,
+                Sides.NOT_SIDED,
+                held -> held.floorArmSi(joint),
+                held -> held.floorArm(joint));
+    }
+
+    /** Returns how far a segment reaches forward; {@link HeldPosture#reach}. */
+    public static Reading<Length> reach(Segment segment) {
+        return new Reading<>(
+                "forward reach of the " + segment.words(),
+                Unit.CENTIMETRE,
+                Sides.NOT_SIDED,
+                held -> held.reachSi(segment),
+                held -> held.reach(segment));
+    }
+
+    private static Reading<Moment> part(
+            Joint joint, String which, ToDoubleFunction<HeldPosture> si, Function<HeldPosture, Answer<Moment>> answer) {
+        return new Reading<>(
+                momentLabel(joint) + which,
+                plane -> joint.words() + " " + plane.positiveAction(joint) + " moment" + which,
+                Unit.NEWTON_METRE,
+                joint.sides(),
+                si,
+                answer);
     }
 
     /** Returns a joint's moment by the tilt rule: that of the level segment, times lean over 90°. */

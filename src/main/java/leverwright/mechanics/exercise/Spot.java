@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A place on a segment: so far along it from the joint nearer the trunk (on the trunk from the hips, on the foot from the
- * heel), and so far across it, ahead positive; each given or set by a knob.
+ * heel along the sole), and so far across it, ahead positive; each given or set by a knob.
  *
  * @param on the segment, of the working side
  * @param from from where the distance along counts
@@ -153,7 +153,7 @@ record Spot(
         if (from == From.GRIP) {
             return member.isOther() ? hand.along(member, Joint.WRIST, hand.gripAlong(), isX) : grip(hand, isX);
         }
-        if (from == From.HEEL) {
+        if (from == From.HEEL || member.segment() == Segment.FOOT) {
             return onSole(hand, work, what, isX);
         }
         Expression distance = hand.input("d_" + what, Length.of(along(work)), words(what));

@@ -207,6 +207,11 @@ public final class LinkagePath {
             return solver;
         }
 
+        /** Returns the angular acceleration of a link, rad/s², counter-clockwise positive. */
+        public double angularAcceleration(int link) {
+            return placement.configuration().angularAccelerations().get(link);
+        }
+
         /** Returns velocities and accelerations. */
         public Kinematics kinematics() {
             return kinematics;

@@ -193,6 +193,10 @@ public final class Repetition {
         return made;
     }
 
+    LinkagePath.State stateAt(double time) {
+        return repeating().at(time);
+    }
+
     private double reported(Joint joint, LinkagePath.State state) {
         return mechanism().reported(joint, state.solver());
     }
@@ -277,6 +281,34 @@ public final class Repetition {
                     time -> reported(joint, repeating().heldAt(time))));
         }
         return curves("Moments in motion", curves);
+    }
+
+    /**
+     * Returns a limb joint's moment over time, taken apart: what acts on the limb from outside, and the limb's own weight and
+     * inertia, which alone tell an exercise in which the foot or hand moves from one in which the body does.
+     *
+     * @throws IllegalArgumentException for low back and neck, which belong to no limb
+     */
+    public Curves whichEndMoves(Joint joint) {
+        String name = joint.words() + " " + joint.positiveAction() + " moment";
+        OwnMoment own = new OwnMoment(mechanism(), joint);
+        return curves(
+                "What acts on the limb and what the limb itself asks for",
+                List.of(
+                        curve(
+                                name,
+                                Unit.NEWTON_METRE,
+                                joint.sides(),
+                                time -> reported(joint, repeating().at(time))),
+                        curve(name + " from outside", Unit.NEWTON_METRE, joint.sides(), time -> {
+                            LinkagePath.State state = repeating().at(time);
+                            return reported(joint, state) - own.of(state);
+                        }),
+                        curve(
+                                name + " of the limb's own weight and inertia",
+                                Unit.NEWTON_METRE,
+                                joint.sides(),
+                                time -> own.of(repeating().at(time)))));
     }
 
     /** Returns joint powers over time, per side for limbs: positive where the joint gives energy. */

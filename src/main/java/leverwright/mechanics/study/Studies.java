@@ -99,6 +99,16 @@ public final class Studies {
         return OutOfPlane.of(performance);
     }
 
+    /**
+     * Returns a comparison of two postures joint by joint: one in which the limb's far end stands still and one in which it
+     * moves. What differs is told apart into what acts on the limb from outside and the limb's own weight.
+     *
+     * @param joints of a limb, at least one
+     */
+    public static Listing whichEndMoves(HeldPosture one, HeldPosture other, Joint... joints) {
+        return WhichEnd.moves(one, other, List.of(joints));
+    }
+
     /** Begins the ledger of a training session; 90 s between sets unless told. */
     public static TrainingSession session(String name) {
         return new TrainingSession(name, List.of(), Duration.of(90));

@@ -188,6 +188,20 @@ class CatalogueTest {
         return free;
     }
 
+    private static boolean seenFromTheFloor(HeldPosture held, Joint joint) {
+        try {
+            double below = held.floorMomentSi(joint);
+            assertEquals(
+                    held.cut(joint).reported(),
+                    below,
+                    1e-8 * (1 + held.bothCuts().scale()),
+                    held + ", " + joint);
+            return true;
+        } catch (IllegalArgumentException notFromTheFloor) {
+            return false;
+        }
+    }
+
     private static List<Answer<?>> answers(HeldPosture held) {
         List<Answer<?>> answers = new ArrayList<>();
         for (Joint joint : freeJoints(held)) {
@@ -205,10 +219,19 @@ class CatalogueTest {
             });
             if (joint != Joint.LOW_BACK && joint != Joint.NECK) {
                 answers.add(held.flexion(joint));
+                answers.add(held.ownWeight(joint));
+                answers.add(held.fromOutside(joint));
+            }
+            if (seenFromTheFloor(held, joint)) {
+                answers.add(held.fromTheFloor(joint));
+                answers.add(held.floorArm(joint));
             }
         }
         for (Segment segment : Segment.values()) {
             answers.add(held.lean(segment));
+            if (!held.layout().parting().armsAlone()) {
+                answers.add(held.reach(segment));
+            }
         }
         if (held.standing() != Standing.SUPPORTED) {
             answers.add(held.pressure());
