@@ -18,6 +18,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import leverwright.face.desk.catalogue.CataloguePane;
 import leverwright.face.desk.dials.SidePane;
 import leverwright.face.desk.editor.ApiHelp;
 import leverwright.face.desk.editor.FindBar;
@@ -431,8 +432,16 @@ final class DeskWindow implements NoticeBars.Deeds {
     }
 
     private void insert(ApiHelp.Task task) {
-        Caret end = model.insertLine(ApiHelp.toInsert(task, model));
+        insert(ApiHelp.toInsert(task, model));
+    }
+
+    private void insert(String lines) {
+        Caret end = model.insertLine(lines);
         reveal(end.cell());
+    }
+
+    void showExercises() {
+        edge.show("Pick an exercise", new CataloguePane(model, this::insert));
     }
 
     void showGlossary() {

@@ -38,6 +38,7 @@ enum Keys {
     SMALLER("View", "Smaller text", "Shortcut+MINUS"),
     USUAL_SIZE("View", "Text of the usual size", "Shortcut+0"),
     BY_TASK("Help", "What do you want to compute?", "F1"),
+    EXERCISES("Help", "Pick an exercise", "F2"),
     KEYS("Help", "Keys", "Shift+F1");
 
     private final String menu;

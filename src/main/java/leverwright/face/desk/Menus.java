@@ -190,6 +190,7 @@ final class Menus {
         menu.getItems()
                 .addAll(
                         item(Keys.BY_TASK, window::showTasks),
+                        item(Keys.EXERCISES, window::showExercises),
                         plain("Glossary", window::showGlossary),
                         plain("Cautions", window::showCautions),
                         item(Keys.KEYS, window::showKeys),

@@ -514,13 +514,19 @@ public final class HeldPosture {
         return new Drawing(this).sketch(List.of(loadArms));
     }
 
+    /** Returns what is amiss with this posture: that it is not balanced as chosen, that a contact slides or would have to pull. */
+    public List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        if (!standing().asChosen()) {
+            remarks.add(new StandingWords(this).text());
+        }
+        remarks.addAll(performance.exercise().remarks(layout));
+        return List.copyOf(remarks);
+    }
+
     /** Returns what must be said beside every result of this posture: how it stands, the lifter's notes, the cautions. */
     public List<String> notes() {
-        Set<String> notes = new LinkedHashSet<>();
-        if (!standing().asChosen()) {
-            notes.add(new StandingWords(this).text());
-        }
-        notes.addAll(performance.exercise().remarks(layout));
+        Set<String> notes = new LinkedHashSet<>(remarks());
         notes.addAll(performance.exercise().freeComponents());
         ankleNote().ifPresent(notes::add);
         for (Note note : performance.lifter().notes()) {

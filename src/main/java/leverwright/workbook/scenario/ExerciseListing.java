@@ -183,7 +183,7 @@ public final class ExerciseListing {
     }
 
     /** The word by which a cell begins an exercise. */
-    private static String word(Exercise<?> exercise) {
+    static String word(Exercise<?> exercise) {
         for (Method method : Exercises.class.getMethods()) {
             boolean begins = Modifier.isStatic(method.getModifiers())
                     && method.getParameterCount() == 0

@@ -10,8 +10,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.control.ListView;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.transform.Transform;
 import javax.imageio.ImageIO;
 import leverwright.face.desk.model.Colours;
@@ -67,6 +70,34 @@ class DeskPicturesTest {
         Workbook theirs = WorkbookFiles.onDisk().read(WindowBench.demo()).workbook();
         WorkbookFiles.onDisk().saveNew(stranger, theirs.withWords("The torso leans, changed", "somebody else", ""));
         shoot(bench.open(stranger), "stranger");
+    }
+
+    @Test
+    @Tag("minute")
+    void theCatalogueIsDrawn() throws Exception {
+        DeskWindow demo = bench.open(bench.onShelf(WindowBench.demo()));
+        bench.untilFresh(demo.model());
+        bench.doing(demo::showExercises);
+        bench.until("the catalogue is there", () -> list(demo).getItems().size() > 50);
+        shoot(demo, "exercises");
+        bench.doing(() -> {
+            list(demo).getSelectionModel().select(2);
+            list(demo).fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
+        });
+        bench.until(
+                "its figure is drawn",
+                () -> WindowThread.all(demo.stage().getScene().getRoot())
+                        .anyMatch(
+                                node -> String.valueOf(node.getAccessibleText()).startsWith("Front squat by Ines")));
+        shoot(demo, "exercise");
+    }
+
+    private static ListView<?> list(DeskWindow window) {
+        return WindowThread.all(window.stage().getScene().getRoot())
+                .filter(node -> "Exercises".equals(node.getAccessibleText()))
+                .map(node -> (ListView<?>) node)
+                .findFirst()
+                .orElseThrow();
     }
 
     private void shoot(DeskWindow window, String name) throws Exception {

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Words that are the same or nearly so: beginnings, and one or two letters that differ. */
-final class NearWords {
+public final class NearWords {
 
     /** Words that tell nothing of what is sought. */
     private static final Set<String> EMPTY = Set.of(
@@ -18,14 +18,14 @@ final class NearWords {
     private NearWords() {}
 
     /** Returns the words of a text, small, without those that tell nothing. */
-    static List<String> of(String text) {
+    public static List<String> of(String text) {
         return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+"))
                 .filter(word -> !word.isEmpty() && !EMPTY.contains(word))
                 .toList();
     }
 
     /** Returns how well words stand in a text: the weight for each that does, less for one that nearly does. */
-    static double fit(List<String> sought, List<String> text, double weight) {
+    public static double fit(List<String> sought, List<String> text, double weight) {
         double sum = 0;
         for (String word : sought) {
             double best = 0;

@@ -9,12 +9,12 @@ import leverwright.run.result.DialDeclared;
 import leverwright.run.result.Quantity;
 
 /** Settings of dials as people write them. */
-final class DialText {
+public final class DialText {
 
     private DialText() {}
 
     /** Returns a quantity as a text that reads back to it, for example {@code "45 deg"} or {@code "45 ± 5 deg"}. */
-    static String of(Quantity quantity) {
+    public static String of(Quantity quantity) {
         Unit unit = quantity.unit();
         double error = Math.max(quantity.high() - quantity.value(), quantity.value() - quantity.low());
         String text = MeasureText.exact(unit.dimension().of(quantity.value(), error), unit);
@@ -25,7 +25,7 @@ final class DialText {
     }
 
     /** Returns the setting for a turn by hand: the nearest whole step of the dial within its range. */
-    static String turned(DialDeclared dial, double si) {
+    public static String turned(DialDeclared dial, double si) {
         Unit unit = dial.setting().unit();
         if (si <= dial.from() || si >= dial.to()) {
             return of(Quantity.exact(si <= dial.from() ? dial.from() : dial.to(), unit));
@@ -43,7 +43,7 @@ final class DialText {
      * @return the setting to use
      * @throws IllegalArgumentException in words, when it cannot be read or lies outside the range
      */
-    static String typed(DialDeclared dial, String text) {
+    public static String typed(DialDeclared dial, String text) {
         Unit unit = dial.setting().unit();
         String setting = text.strip();
         if (!setting.isEmpty() && Character.isDigit(setting.charAt(setting.length() - 1)) && unit != Unit.ONE) {

@@ -23,7 +23,8 @@ public final class DeskStyle {
             "/leverwright/face/desk/style/desk.css",
             "/leverwright/face/desk/editor/editor.css",
             "/leverwright/face/desk/sheet/sheet.css",
-            "/leverwright/face/desk/dials/dials.css");
+            "/leverwright/face/desk/dials/dials.css",
+            "/leverwright/face/desk/catalogue/catalogue.css");
 
     private static final String KEY = "leverwright.looks";
 

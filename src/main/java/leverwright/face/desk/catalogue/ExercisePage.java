@@ -1,0 +1,172 @@
+package leverwright.face.desk.catalogue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import leverwright.face.desk.model.DeskModel;
+import leverwright.face.desk.sheet.StillPane;
+import leverwright.run.result.CurvesResult;
+import leverwright.run.result.FigureResult;
+import leverwright.workbook.scenario.ExerciseShelf;
+
+/** One exercise to be tried: figure, moments through its way, knobs, and what it trains, assumes and warns of. */
+final class ExercisePage extends BorderPane {
+    /** Puts lines into the sheet. */
+    interface Inserting {
+        /** Puts an exercise with its settings into the sheet, with what is to be shown of it. */
+        void insert(ExerciseShelf.Entry entry, Map<Integer, Double> set, Shown shown);
+    }
+
+    /**
+     * What is shown of an exercise that is put into the sheet.
+     *
+     * @param figure whether its figure is
+     * @param table whether its moments are
+     * @param chart whether its moments through its way are
+     */
+    record Shown(boolean figure, boolean table, boolean chart) {}
+
+    private final ExerciseShelf.Entry entry;
+    private final Map<Integer, Double> set = new LinkedHashMap<>();
+    private final List<KnobRow> rows = new ArrayList<>();
+    private final StillPane figure;
+    private final StillPane chart;
+    private final Label refused = paragraph("", "dial-error");
+    private final Trial trial;
+    private final Button put = new Button("Put it into the sheet");
+
+    ExercisePage(DeskModel model, ExerciseShelf.Entry entry, Inserting inserting) {
+        this.entry = entry;
+        figure = new StillPane(model);
+        chart = new StillPane(model);
+        trial = new Trial(this::show, this::refuse);
+        getStyleClass().add("exercise-page");
+        refused.managedProperty().bind(refused.visibleProperty());
+        refused.setVisible(false);
+        chart.managedProperty().bind(chart.visibleProperty());
+        chart.setVisible(entry.way().isPresent());
+        VBox content = new VBox();
+        content.getStyleClass().add("words");
+        content.getChildren()
+                .addAll(paragraph("Trains " + String.join("; ", entry.trains()) + "."), refused, figure, chart);
+        content.getChildren().add(paragraph("KNOBS", "heading"));
+        wayFirst().forEach(place -> content.getChildren().add(row(place)));
+        facts().forEach(content.getChildren()::add);
+        ScrollPane pane = new ScrollPane(content);
+        pane.setFitToWidth(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.setAccessibleText(entry.name() + ", to be tried");
+        setCenter(pane);
+        setBottom(foot(inserting));
+        trial.order(entry, set);
+    }
+
+    /** The places of the knobs, the one that moves before the others. */
+    private List<Integer> wayFirst() {
+        List<Integer> places = new ArrayList<>();
+        entry.way().ifPresent(way -> places.add(way.knob()));
+        for (int k = 0; k < entry.knobs().size(); k++) {
+            if (!places.contains(k)) {
+                places.add(k);
+            }
+        }
+        return places;
+    }
+
+    private Node row(int place) {
+        KnobRow row = new KnobRow(
+                entry.knobs().get(place),
+                si -> {
+                    set.put(place, si);
+                    trial.order(entry, set);
+                },
+                () -> {
+                    set.remove(place);
+                    trial.order(entry, set);
+                });
+        rows.add(row);
+        return row;
+    }
+
+    private List<Node> facts() {
+        List<Node> facts = new ArrayList<>();
+        fact(facts, "Carried by", entry.supports());
+        fact(facts, "Loads", entry.loads().isEmpty() ? List.of("body weight alone") : entry.loads());
+        fact(facts, "Plane", List.of(entry.plane()));
+        fact(facts, "What follows", List.of(entry.follows()));
+        fact(facts, "Free forces", entry.freeForces());
+        fact(facts, "Assumes", entry.assumptions());
+        fact(facts, "Cautions", entry.cautions());
+        return facts;
+    }
+
+    private static void fact(List<Node> facts, String what, List<String> words) {
+        if (!words.isEmpty()) {
+            facts.add(paragraph(what, "term"));
+            words.forEach(each -> facts.add(paragraph(each)));
+        }
+    }
+
+    private Node foot(Inserting inserting) {
+        CheckBox ofFigure = new CheckBox("figure");
+        CheckBox ofTable = new CheckBox("moments");
+        CheckBox ofChart = new CheckBox("chart");
+        ofFigure.setSelected(true);
+        ofTable.setSelected(true);
+        ofChart.setSelected(entry.way().isPresent());
+        ofChart.setDisable(entry.way().isEmpty());
+        put.getStyleClass().add("primary");
+        put.setOnAction(event -> inserting.insert(
+                entry, Map.copyOf(set), new Shown(ofFigure.isSelected(), ofTable.isSelected(), ofChart.isSelected())));
+        Label with = new Label("with its");
+        FlowPane foot = new FlowPane(put, with, ofFigure, ofTable, ofChart);
+        foot.getStyleClass().add("catalogue-foot");
+        return foot;
+    }
+
+    private void show(ExerciseShelf.View view) {
+        refused.setVisible(!view.remarks().isEmpty());
+        refused.setText(String.join("\n", view.remarks()));
+        put.setDisable(false);
+        figure.show(new FigureResult(view.sketch().title(), "", view.sketch(), List.of()));
+        if (view.curves() != null) {
+            chart.show(new CurvesResult(view.curves().title(), view.curves(), List.of()));
+        }
+    }
+
+    /** No posture has these settings: the last one stays in sight, and nothing can be put into the sheet. */
+    private void refuse(String words) {
+        refused.setText(words);
+        refused.setVisible(true);
+        put.setDisable(true);
+    }
+
+    private static Label paragraph(String text, String... styles) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().addAll(styles);
+        return label;
+    }
+
+    List<KnobRow> rows() {
+        return List.copyOf(rows);
+    }
+
+    /** Stops following the desk. */
+    void dispose() {
+        trial.end();
+        figure.dispose();
+        chart.dispose();
+    }
+}
