@@ -42,6 +42,11 @@ public final class Lifter {
         this.body = new BodyMaker(inputs).make();
     }
 
+    /** Returns the lifter with these inputs. */
+    static Lifter from(LifterInputs inputs) {
+        return new Lifter(inputs);
+    }
+
     /** A lifter's name, waiting for the body. */
     public static final class Named {
         private final String name;

@@ -39,10 +39,12 @@ public final class Population {
 
     private final Sex sex;
     private final SegmentTable table;
+    private final double[][] factor;
 
     private Population(Sex sex, SegmentTable table) {
         this.sex = sex;
         this.table = table;
+        this.factor = factor();
     }
 
     /** Returns the women or men of the survey, with segments after de Leva 1996. */
@@ -137,7 +139,6 @@ public final class Population {
     public List<Lifter> random(long seed, int count) {
         Require.within(count, 1, MOST, "number of random bodies", "");
         RandomStream stream = new RandomStream(seed);
-        double[][] factor = factor();
         List<Lifter> people = new ArrayList<>();
         int tried = 0;
         while (people.size() < count) {
@@ -151,16 +152,43 @@ public final class Population {
         return List.copyOf(people);
     }
 
+    /** Returns how many numbers one body takes. */
+    public int axes() {
+        return DIMENSIONS.size();
+    }
+
+    /**
+     * Returns one body of these people, by where it stands in each of the independent normal distributions that the survey's
+     * dimensions are mixed from.
+     *
+     * @param unit numbers greater than 0 and less than 1, {@link #axes()} of them from a place on
+     * @param from that place
+     * @throws IllegalArgumentException if the body is none of an adult
+     */
+    public Lifter at(double[] unit, int from) {
+        double[] independent = new double[DIMENSIONS.size()];
+        for (int i = 0; i < independent.length; i++) {
+            independent[i] = NormalCurve.at(unit[from + i]);
+        }
+        return person("a drawn " + one(), mixed(factor, independent));
+    }
+
     private String one() {
         return sex == Sex.FEMALE ? "woman" : "man";
     }
 
     private double[] draw(RandomStream stream, double[][] factor) {
+        double[] independent = new double[DIMENSIONS.size()];
+        for (int i = 0; i < independent.length; i++) {
+            independent[i] = stream.nextNormal();
+        }
+        return mixed(factor, independent);
+    }
+
+    private double[] mixed(double[][] factor, double... independent) {
         int size = DIMENSIONS.size();
-        double[] independent = new double[size];
         double[] values = new double[size];
         for (int i = 0; i < size; i++) {
-            independent[i] = stream.nextNormal();
             double sum = 0;
             for (int j = 0; j <= i; j++) {
                 sum += factor[i][j] * independent[j];
@@ -192,9 +220,9 @@ public final class Population {
 
     /** The table's length for the mean stature, times the drawn dimension over its mean. */
     private Lifter person(String name, double... drawn) {
-        Lifter lifter = Lifter.lifter(name)
-                .of(sex, Length.of(of(Survey.STATURE, drawn)), Mass.of(of(Survey.MASS, drawn)))
-                .segments(table);
+        LifterInputs inputs = LifterInputs.of(
+                        name, sex, Length.of(of(Survey.STATURE, drawn)), Mass.of(of(Survey.MASS, drawn)))
+                .withTable(table);
         double mean = Survey.mean(Survey.STATURE, sex);
         double hip = of(Survey.HIP, drawn);
         double thigh = of(Survey.THIGH, drawn);
@@ -210,9 +238,9 @@ public final class Population {
                 }
             };
             double length = table.proportions(sex).row(segment).length().value() * mean * ratio;
-            lifter = lifter.length(segment, Length.of(length));
+            inputs = inputs.withLength(segment, Length.of(length));
         }
-        return lifter;
+        return Lifter.from(inputs);
     }
 
     @Override

@@ -113,6 +113,11 @@ public final class Performance {
         return new Performance(exercise, new Skeleton(lifter), spread, otherSide);
     }
 
+    /** Returns the same exercise with the same settings by another lifter. */
+    public Performance by(Lifter other) {
+        return with(other);
+    }
+
     /**
      * Returns the posture held still. A lifter who would fall is an answer, not an error: ask {@link HeldPosture#standing}.
      *
@@ -128,6 +133,41 @@ public final class Performance {
         List<String> names = new ArrayList<>();
         axes().forEach(axis -> names.add(axis.name()));
         return names;
+    }
+
+    /**
+     * An input that carries an error.
+     *
+     * @param name what it is
+     * @param ofExercise whether it belongs to the exercise's settings and not to the lifter
+     * @param centre its value, SI; 0 where it is a lifter's
+     * @param mover puts a performance at a part of the input's half width, −1 to 1
+     */
+    public record Unsure(String name, boolean ofExercise, double centre, Mover mover) {
+        /** Moves a performance. */
+        public interface Mover {
+            /**
+             * Returns the performance with this input moved, without an error of its own.
+             *
+             * @param start the performance to change
+             * @param part of the half width, −1 to 1
+             */
+            Performance move(Performance start, double part);
+        }
+    }
+
+    /** Returns the inputs that carry an error, those of the exercise first. */
+    public List<Unsure> unsure() {
+        List<Unsure> all = new ArrayList<>();
+        int own = exercise.settings().uncertain().size();
+        for (Axis axis : axes()) {
+            boolean ofExercise = all.size() < own;
+            double centre = ofExercise
+                    ? exercise.settings().si(exercise.settings().uncertain().get(all.size()))
+                    : 0;
+            all.add(new Unsure(axis.name(), ofExercise, centre, axis::move));
+        }
+        return List.copyOf(all);
     }
 
     /** An uncertain input: moves a performance to a part of its half width, −1 to 1. */

@@ -2,9 +2,11 @@ package leverwright.mechanics.exercise;
 
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.working.Answer;
 
 /**
@@ -19,6 +21,7 @@ public final class Reading<M extends Measure<M>> {
     private final Sides sides;
     private final ToDoubleFunction<HeldPosture> si;
     private final Function<HeldPosture, Answer<M>> answer;
+    private final Function<UnaryOperator<MuscleModel>, Reading<M>> redrawn;
 
     Reading(
             String label,
@@ -42,6 +45,31 @@ public final class Reading<M extends Measure<M>> {
         this.sides = sides;
         this.si = si;
         this.answer = answer;
+        this.redrawn = other -> this;
+    }
+
+    private Reading(Reading<M> that, Function<UnaryOperator<MuscleModel>, Reading<M>> redrawn) {
+        this.label = that.label;
+        this.labels = that.labels;
+        this.unit = that.unit;
+        this.sides = that.sides;
+        this.si = that.si;
+        this.answer = that.answer;
+        this.redrawn = redrawn;
+    }
+
+    /**
+     * Returns this reading, told how it is read with another model of the muscles.
+     *
+     * @param other makes the same reading of the model that it is given for its own
+     */
+    public Reading<M> ofMuscles(Function<UnaryOperator<MuscleModel>, Reading<M>> other) {
+        return new Reading<>(this, other);
+    }
+
+    /** Returns this reading with its model of the muscles changed; the same one where it asks no muscle. */
+    public Reading<M> redrawn(UnaryOperator<MuscleModel> change) {
+        return redrawn.apply(change);
     }
 
     /**

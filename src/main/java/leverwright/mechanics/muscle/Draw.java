@@ -1,6 +1,6 @@
 package leverwright.mechanics.muscle;
 
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import leverwright.mechanics.body.Sex;
@@ -13,12 +13,18 @@ import leverwright.mechanics.numeric.RandomStream;
  */
 final class Draw {
     private static final double LEAST = 0.2;
+    private static final int MUSCLES = Muscle.values().length;
+    private static final int AXES = Axis.values().length;
     static final Draw CENTRE = new Draw();
 
-    private final Map<Muscle, Double> areas = new EnumMap<>(Muscle.class);
-    private final Map<String, Double> arms = new LinkedHashMap<>();
+    /** What area times tension is multiplied by, by muscle. */
+    private final double[] strengths = new double[MUSCLES];
+    /** Where arms lie in their half width, −1 to 1, by muscle and axis. */
+    private final double[] arms = new double[MUSCLES * AXES];
 
-    private Draw() {}
+    private Draw() {
+        Arrays.fill(strengths, 1);
+    }
 
     static Draw from(RandomStream random, MuscleData data, Sex sex) {
         Draw draw = new Draw();
@@ -28,26 +34,49 @@ final class Draw {
             MuscleData.Row tension = data.one(muscle, "tension", sex);
             double common =
                     tensions.computeIfAbsent(tension.source() + tension.value(), key -> factor(random, tension));
-            draw.areas.put(muscle, factor(random, area) * common);
+            draw.strengths[muscle.ordinal()] = factor(random, area) * common;
             for (Axis axis : Axis.values()) {
-                draw.arms.put(muscle + " " + axis, random.nextBetween(-1, 1));
+                draw.arms[place(muscle, axis)] = random.nextBetween(-1, 1);
             }
         }
         return draw;
     }
 
+    /** Multiplies what a muscle can pull, once more. */
+    void strengthen(Muscle muscle, double factor) {
+        strengths[muscle.ordinal()] *= factor;
+    }
+
+    /** Puts an arm at a part of its half width, −1 to 1. */
+    void move(Muscle muscle, Axis axis, double part) {
+        arms[place(muscle, axis)] = part;
+    }
+
+    /** Returns a draw at the centre, to be moved before anybody reads it. */
+    static Draw open() {
+        return new Draw();
+    }
+
+    private static int place(Muscle muscle, Axis axis) {
+        return muscle.ordinal() * AXES + axis.ordinal();
+    }
+
     private static double factor(RandomStream random, MuscleData.Row row) {
-        double normal = Math.max(-2, Math.min(2, random.nextNormal()));
-        return Math.max(LEAST, 1 + row.spread() / row.value() * normal);
+        return factor(random.nextNormal(), row.spread() / row.value());
+    }
+
+    /** What a number is multiplied by: a standard normal draw times the spread over the value. */
+    static double factor(double normal, double spread) {
+        return Math.max(LEAST, 1 + spread * Math.max(-2, Math.min(2, normal)));
     }
 
     /** By what area times tension is multiplied. */
     double strength(Muscle muscle) {
-        return areas.getOrDefault(muscle, 1.0);
+        return strengths[muscle.ordinal()];
     }
 
     /** Where in its half width an arm lies, −1 to 1. */
     double arm(Muscle muscle, Axis axis) {
-        return arms.getOrDefault(muscle + " " + axis, 0.0);
+        return arms[place(muscle, axis)];
     }
 }

@@ -198,6 +198,11 @@ public final class MuscleModel {
                 data, drawnRule, byCapacity, lengthFactor, pennation, speed, coContraction, tests, other);
     }
 
+    /** Returns the model with numbers drawn already. */
+    MuscleModel with(Draw other) {
+        return new MuscleModel(data, rule, byCapacity, lengthFactor, pennation, speed, coContraction, tests, other);
+    }
+
     /** Returns the rule of sharing. */
     public SharingRule rule() {
         return rule;

@@ -16,6 +16,11 @@ public final class RandomStream {
         state = seed;
     }
 
+    /** Returns the stream of a seed without its first numbers, as if so many 64 bits had been taken. */
+    public static RandomStream skipping(long seed, long taken) {
+        return new RandomStream(seed + taken * STEP);
+    }
+
     /** Returns the next 64 random bits. */
     public long nextLong() {
         state += STEP;

@@ -162,7 +162,7 @@ public final class Shares implements Listed {
 
     static Reading<Force> force(Muscles muscles, MuscleModel model) {
         ToDoubleFunction<HeldPosture> si = held -> of(held, model, muscles).force(muscles);
-        return Reading.of(
+        Reading<Force> reading = Reading.of(
                 "force of the " + muscles.words(),
                 Unit.NEWTON,
                 sides(muscles),
@@ -176,12 +176,13 @@ public final class Shares implements Listed {
                         forces -> forces.force(muscles),
                         si,
                         forces -> forceSteps(forces, muscles)));
+        return reading.ofMuscles(change -> force(muscles, change.apply(model)));
     }
 
     static Reading<Ratio> capacityUsed(Muscles muscles, MuscleModel model) {
         ToDoubleFunction<HeldPosture> si = held -> of(held, model, muscles).capacityUsed(muscles);
         String label = "capacity used of the " + muscles.words();
-        return Reading.of(
+        Reading<Ratio> reading = Reading.of(
                 label,
                 Unit.PERCENT,
                 Sides.NOT_SIDED,
@@ -196,12 +197,13 @@ public final class Shares implements Listed {
                                 si,
                                 forces -> usedSteps(forces, muscles))
                         .shownIn(Unit.PERCENT));
+        return reading.ofMuscles(change -> capacityUsed(muscles, change.apply(model)));
     }
 
     static Reading<Ratio> length(Muscles muscles, MuscleModel model) {
         ToDoubleFunction<HeldPosture> si = held -> meanLength(of(held, model, muscles), muscles);
         String label = "fibre length over optimum of the " + muscles.words();
-        return Reading.of(
+        Reading<Ratio> reading = Reading.of(
                 label,
                 Unit.ONE,
                 Sides.NOT_SIDED,
@@ -219,6 +221,7 @@ public final class Shares implements Listed {
                                         "length",
                                         Ratio.of(meanLength(forces, muscles)),
                                         "1 + 0.55 of the integral of the muscle arms from the angles of optimum, over the optimum length"))));
+        return reading.ofMuscles(change -> length(muscles, change.apply(model)));
     }
 
     private static double meanLength(MuscleForces forces, Muscles muscles) {

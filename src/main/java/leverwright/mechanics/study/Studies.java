@@ -135,4 +135,37 @@ public final class Studies {
     public static Answer<Power> energyCostOfBenchPress(Mass load, Length distance) {
         return EnergyCost.benchPress(load, distance);
     }
+
+    /** Returns the greatest value of a reading on the way of the exercise as a reading: {@code peak(moment(HIP))}. */
+    public static <M extends Measure<M>> Reading<M> peak(Reading<M> reading) {
+        return Measured.peak(reading);
+    }
+
+    /** Returns the least value of a reading on the way of the exercise as a reading. */
+    public static <M extends Measure<M>> Reading<M> least(Reading<M> reading) {
+        return Measured.least(reading);
+    }
+
+    /** Returns the mean of a reading over evenly spaced postures on the way of the exercise as a reading. */
+    public static <M extends Measure<M>> Reading<M> mean(Reading<M> reading) {
+        return Measured.mean(reading);
+    }
+
+    /**
+     * Returns two readings together as one: {@code sum(moment(KNEE), moment(HIP))}.
+     *
+     * @throws IllegalArgumentException if they are of different kinds or sides
+     */
+    public static <M extends Measure<M>> Reading<M> sum(Reading<M> one, Reading<M> other) {
+        return Measured.sum(one, other);
+    }
+
+    /**
+     * Returns one reading less another as one.
+     *
+     * @throws IllegalArgumentException if they are of different kinds or sides
+     */
+    public static <M extends Measure<M>> Reading<M> difference(Reading<M> one, Reading<M> other) {
+        return Measured.difference(one, other);
+    }
 }

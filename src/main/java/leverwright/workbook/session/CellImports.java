@@ -39,9 +39,14 @@ final class CellImports {
             "import static leverwright.mechanics.exercise.Readings.*;",
             "import static leverwright.mechanics.muscle.Muscle.*;",
             "import static leverwright.mechanics.muscle.MuscleGroup.*;",
+            "import static leverwright.mechanics.muscle.MuscleInput.*;",
+            "import static leverwright.mechanics.numeric.Sampling.*;",
+            "import static leverwright.mechanics.study.Uncertainty.*;",
+            "import static leverwright.mechanics.study.Variable.*;",
             "import static leverwright.mechanics.study.Studies.*;",
             "import static leverwright.mechanics.study.MuscleWords.*;",
-            "import static leverwright.run.cell.Words.*;");
+            "import static leverwright.run.cell.Words.*;",
+            "import static leverwright.run.cell.StudyWords.*;");
 
     private CellImports() {}
 }
