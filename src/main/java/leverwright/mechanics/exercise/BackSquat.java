@@ -106,25 +106,29 @@ public final class BackSquat extends Exercise<BackSquat> {
         double above = s.si(Knobs.BAR_HEIGHT_ON_TRUNK);
         double behind = s.si(Knobs.BAR_BEHIND_TRUNK);
         Layout layout = new Layout(body);
-        Stance stance = new Stance(layout, s, s.si(Knobs.BAR), placing -> placeArms(placing, above, behind));
-        double barX = stance.stand(PREFERRED);
+        Beside arms = new Beside(
+                layout, s, placing -> placeArms(placing, above, behind), (placed, x) -> bar(placed, x, above, behind));
+        double barX = new Stance(layout, s, s.si(Knobs.BAR), arms).stand(PREFERRED);
         layout.settle(Segment.UPPER_ARM);
         layout.settle(Segment.FOREARM);
         layout.leanLike(Segment.HAND, Segment.FOREARM);
         layout.origin(Segment.UPPER_ARM, "the upper arm lies along the trunk, elbow down");
         layout.origin(Segment.FOREARM, "the forearm points from the elbow to the bar");
         layout.origin(Segment.HAND, "in line with the forearm");
-        double barY = barY(layout, above, behind);
+        arms.finish(layout, barX);
+        return layout;
+    }
+
+    private void bar(Layout layout, double barX, double above, double behind) {
         layout.add(Load.weight(
                 "bar",
                 Member.TRUNK,
-                s.si(Knobs.BAR),
+                settings().si(Knobs.BAR),
                 "set on the exercise",
                 barX,
-                barY,
+                barY(layout, above, behind),
                 hand -> barFormula(hand, above, behind, true),
                 hand -> barFormula(hand, above, behind, false)));
-        return layout;
     }
 
     private static double placeArms(Layout layout, double above, double behind) {
@@ -175,7 +179,7 @@ public final class BackSquat extends Exercise<BackSquat> {
 
     @Override
     public List<String> loads() {
-        return List.of("bar on the trunk");
+        return withAdded(List.of("bar on the trunk"));
     }
 
     @Override
@@ -203,8 +207,13 @@ public final class BackSquat extends Exercise<BackSquat> {
                 "both sides move alike; the movement is planar, seen from the side: thighs that point outwards are shorter in"
                         + " this view, and this model does not shorten them",
                 "the trunk with neck and head is straight",
-                "at rest: no force other than weights and the ground's, which is vertical",
+                atRest(),
                 "the hands carry none of the bar; upper arms along the trunk, forearms towards the bar");
+    }
+
+    @Override
+    public List<String> freeComponents() {
+        return withAddedFree(List.of());
     }
 
     @Override

@@ -118,7 +118,7 @@ final class CrossCheck {
             case SEAT -> new FixedSupport(name(Member.THIGH), Place.START);
             case HELD -> new FixedSupport(heldLink(), Place.START);
             case HANDS_AND_FEET -> {
-                Load hands = layout.loads().get(0);
+                Load hands = layout.hands();
                 Place feet = placeOf(Member.FOOT, layout.pressureX(), 0);
                 yield TwoContacts.onFloor(
                         new TwoContacts.Contact(name(hands.on()), placeOf(hands.on(), hands.x(), hands.y())),
@@ -276,7 +276,7 @@ final class CrossCheck {
         List<leverwright.mechanics.load.Load> loads = new ArrayList<>();
         for (int k = 0; k < layout.loads().size(); k++) {
             Load load = layout.loads().get(k);
-            if (layout.support() == Layout.Support.HANDS_AND_FEET && !load.isWeight()) {
+            if (layout.support() == Layout.Support.HANDS_AND_FEET && load.reaction()) {
                 continue;
             }
             String on = linkOf(load);

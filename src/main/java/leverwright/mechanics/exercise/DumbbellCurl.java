@@ -75,14 +75,23 @@ public final class DumbbellCurl extends Exercise<DumbbellCurl> {
         layout.lean(Segment.UPPER_ARM, s.si(Knobs.UPPER_ARM_LEAN));
         layout.lean(Segment.FOREARM, forearm);
         layout.lean(Segment.HAND, forearm);
-        Stance stance = new Stance(layout, s, both, placing -> {
-            placing.placeArms();
-            return placing.gripX();
-        });
-        double gripX = stance.stand(PREFERRED);
+        Beside arms = new Beside(
+                layout,
+                s,
+                placing -> {
+                    placing.placeArms();
+                    return placing.gripX();
+                },
+                (placed, x) -> dumbbells(placed, x, both));
+        double gripX = new Stance(layout, s, both, arms).stand(PREFERRED);
         layout.origin(Segment.UPPER_ARM, "set on the exercise");
         layout.origin(Segment.FOREARM, "lean of the upper arm plus elbow flexion");
         layout.origin(Segment.HAND, "in line with the forearm");
+        arms.finish(layout, gripX);
+        return layout;
+    }
+
+    private static void dumbbells(Layout layout, double gripX, double both) {
         layout.add(Load.weight(
                 "dumbbells",
                 Member.HAND,
@@ -92,7 +101,6 @@ public final class DumbbellCurl extends Exercise<DumbbellCurl> {
                 layout.gripY(),
                 Hand::gripX,
                 Hand::gripY));
-        return layout;
     }
 
     @Override
@@ -112,7 +120,7 @@ public final class DumbbellCurl extends Exercise<DumbbellCurl> {
 
     @Override
     public List<String> loads() {
-        return List.of("dumbbells on the hand");
+        return withAdded(List.of("dumbbells on the hand"));
     }
 
     @Override
@@ -137,7 +145,7 @@ public final class DumbbellCurl extends Exercise<DumbbellCurl> {
         return List.of(
                 "both arms lift alike; the movement is planar, seen from the side",
                 "the dumbbell's mass centre lies in the middle of the grip, the wrist is straight",
-                "at rest: no force other than weights and the ground's, which is vertical",
+                atRest(),
                 "one equivalent muscle bends the elbow: brachialis and brachioradialis help the biceps in truth");
     }
 

@@ -1,10 +1,14 @@
 package leverwright.mechanics.exercise;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
+import leverwright.mechanics.load.Band;
 import leverwright.mechanics.measure.Angle;
+import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Measures;
 
@@ -172,6 +176,97 @@ public abstract class Exercise<E extends Exercise<E>> {
     /** Tells whether somebody set a knob. */
     public boolean isSet(Knob<?> knob) {
         return settings.given(knob);
+    }
+
+    /** Returns this exercise with one more load beside its own. */
+    E added(LoadRule load) {
+        Settings more = settings.adding(load);
+        return with(load.pushes() && !more.has(Knobs.FRICTION) ? more.withKnob(Knobs.FRICTION) : more);
+    }
+
+    /**
+     * Returns this exercise with a load of another kind beside its own: a band, a cable, a machine's lever, measured forces of
+     * {@code leverwright.mechanics.load}, whose link is named as the segment, such as "forearm". Its force enters workings as a
+     * given number.
+     *
+     * @throws IllegalArgumentException if no segment has the name of its link
+     */
+    public E load(leverwright.mechanics.load.Load load) {
+        return added(Given.of(load, loads().size()));
+    }
+
+    /** Returns this exercise with a weight vest, worn on the trunk 20 cm above the hips (from memory); see {@link SetupKnobs#VEST}. */
+    public E vest(Mass mass) {
+        Settings own = settings;
+        E worn = own.has(SetupKnobs.VEST)
+                ? with(own)
+                : with(own.withKnob(SetupKnobs.VEST))
+                        .added(new Hung("vest", Spot.at(Member.TRUNK, VEST_HEIGHT), SetupKnobs.VEST, 1));
+        return worn.with(SetupKnobs.VEST, mass);
+    }
+
+    private static final double VEST_HEIGHT = 0.2;
+
+    /**
+     * Returns this exercise with chains that hang from the bar or dumbbells to the floor: what lies on the floor is not carried.
+     *
+     * @param all mass of all chains together
+     * @param each length of each chain from its upper end
+     * @throws IllegalArgumentException when the posture is asked for, if the hands or shoulders hold no weight to hang them from
+     */
+    public E chains(Mass all, Length each) {
+        return added(Tied.chains(all, each));
+    }
+
+    /**
+     * Returns this exercise with a band from the bar or dumbbells to an anchor.
+     *
+     * @param band as measured, both sides together
+     * @param ahead of the point from which places count: the heel, or the hips on a seat or bench
+     * @param height of the anchor above the floor
+     * @throws IllegalArgumentException when the posture is asked for, if the hands or shoulders hold no weight to tie it to
+     */
+    public E band(Band band, Length ahead, Length height) {
+        return added(Tied.band(band, ahead, height));
+    }
+
+    /**
+     * Returns this exercise with its bar guided upright, as in a machine of two rails: a horizontal force of the guide on the
+     * bar is free ({@link SetupKnobs#GUIDE_FORCE}). Not set, it is 0 where balance finds an angle; where three angles are set,
+     * it is what keeps the pressure at its place.
+     *
+     * @throws IllegalArgumentException if it has no bar, or does not stand, seen from the side
+     */
+    public E guidedBar() {
+        if (!settings.has(Knobs.BAR)
+                || plane() != Plane.SAGITTAL
+                || preferredAngles().isEmpty()) {
+            throw new IllegalArgumentException(
+                    "a guided bar belongs to an exercise that stands with a bar, seen from the" + " side; " + name
+                            + " does not");
+        }
+        return with(settings.withKnob(SetupKnobs.GUIDE_FORCE)).added(new Guide(preferredAngles()));
+    }
+
+    /** The exercise's own loads in words, and those that were added. */
+    List<String> withAdded(List<String> own) {
+        List<String> all = new ArrayList<>(own);
+        settings.added().forEach(load -> all.add(load.words()));
+        return List.copyOf(all);
+    }
+
+    /** What the exercise's model takes the forces to be. */
+    String atRest() {
+        return settings.added().stream().anyMatch(LoadRule::pushes)
+                ? "at rest: no force other than weights, what is named as load, and the ground's"
+                : "at rest: no force other than weights and the ground's, which is vertical";
+    }
+
+    /** The free components, and those of what was added. */
+    List<String> withAddedFree(List<String> own) {
+        List<String> all = new ArrayList<>(own);
+        settings.added().forEach(load -> load.leavesFree().ifPresent(all::add));
+        return List.copyOf(all);
     }
 
     /** Returns this exercise done by a lifter. */

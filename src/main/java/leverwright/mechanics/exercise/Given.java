@@ -1,12 +1,14 @@
 package leverwright.mechanics.exercise;
 
 import java.util.Optional;
+import leverwright.mechanics.load.LineLoad;
 import leverwright.mechanics.load.LoadPoint;
 import leverwright.mechanics.load.MassLoad;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.posture.Place;
 import leverwright.mechanics.working.Expression;
+import leverwright.mechanics.working.Sketch;
 
 /**
  * A load of {@code leverwright.mechanics.load} on a movement. Its place is measured along the segment from the end nearer the
@@ -33,6 +35,26 @@ record Given(String name, Member on, leverwright.mechanics.load.Load load) imple
     @Override
     public String words() {
         return name + " on the " + on.words();
+    }
+
+    @Override
+    public boolean pushes() {
+        return !(load instanceof MassLoad);
+    }
+
+    @Override
+    public void show(Work work) {
+        if (load instanceof LineLoad line) {
+            Layout layout = work.layout();
+            Load laid = layout.loads().stream()
+                    .filter(each -> each.name().equals(name))
+                    .findFirst()
+                    .orElseThrow();
+            layout.show(new Sketch.Line(
+                    line.resistance().name(),
+                    new Sketch.Point(laid.x(), laid.y()),
+                    new Sketch.Point(line.anchor().x(), line.anchor().y())));
+        }
     }
 
     @Override

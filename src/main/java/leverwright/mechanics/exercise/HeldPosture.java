@@ -39,6 +39,9 @@ public final class HeldPosture {
     /** Half the breadth of a foot, m: mean breadth 0.10 m (ANSUR II 2012, foot breadth, men, rounded). */
     private static final double HALF_FOOT = 0.05;
 
+    /** What a comparison with a limit leaves to rounding. */
+    private static final double ROUNDING = 1e-9;
+
     private static final int JOINTS = Joint.values().length;
 
     private final Performance performance;
@@ -487,7 +490,8 @@ public final class HeldPosture {
             return frontal ? Standing.WOULD_FALL_SIDEWAYS : Standing.WOULD_FALL_FORWARD;
         }
         Layout.Found found = layout.found();
-        return found != null && found.balanced() ? Standing.BALANCED : Standing.ON_THE_FOOT;
+        boolean balanced = layout.isKeptInBalance() || found != null && found.balanced();
+        return balanced ? Standing.BALANCED : Standing.ON_THE_FOOT;
     }
 
     /** Returns whether the moments of both cuts of every joint agree. */
@@ -520,6 +524,7 @@ public final class HeldPosture {
         if (!standing().asChosen()) {
             remarks.add(new StandingWords(this).text());
         }
+        feetSlip().ifPresent(remarks::add);
         remarks.addAll(performance.exercise().remarks(layout));
         return List.copyOf(remarks);
     }
@@ -534,6 +539,32 @@ public final class HeldPosture {
         }
         notes.addAll(performance.exercise().cautions());
         return List.copyOf(notes);
+    }
+
+    /** Feet that must push along the floor with more than friction holds. */
+    private Optional<String> feetSlip() {
+        int feet = Member.FOOT.bit() | Member.OTHER_FOOT.bit();
+        // a foot on a plate that tilts, or on its ball, is held otherwise
+        boolean flat = layout.standsOnFeet() || layout.sine(Member.FOOT) == 0;
+        boolean onFeet = flat && (layout.held() & ~feet) == 0 && layout.support() != Layout.Support.HANDS_AND_FEET;
+        double along = Math.abs(HandGround.forwardSi(layout));
+        if (!onFeet || along == 0) {
+            return Optional.empty();
+        }
+        Settings settings = performance.exercise().settings();
+        double friction = settings.has(Knobs.FRICTION)
+                ? settings.si(Knobs.FRICTION)
+                : Knobs.FRICTION.standard().si();
+        double down = HandGround.reactionSi(layout);
+        double holds = Math.max(0, friction * down);
+        if (along <= holds * (1 + ROUNDING)) {
+            return Optional.empty();
+        }
+        return Optional.of("The feet would slip: along the floor they must hold "
+                + MeasureText.print(Force.of(along), Unit.NEWTON, 3) + ", friction holds "
+                + MeasureText.print(Force.of(holds), Unit.NEWTON, 3) + " (" + Knobs.FRICTION.name() + " "
+                + MeasureText.print(Ratio.of(friction), Unit.ONE, 3)
+                + "). Take less, a steeper pull, or something to push against.");
     }
 
     /** The ankle's reach limits many postures, and no data of this lifter say where it ends. */

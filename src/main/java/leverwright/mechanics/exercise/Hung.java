@@ -17,6 +17,11 @@ record Hung(String name, Spot at, Knob<Mass> mass, double times) implements Load
     }
 
     @Override
+    public boolean pushes() {
+        return false;
+    }
+
+    @Override
     public void add(Work work) {
         at.check(work, name);
         String symbol = Load.symbolOf(name);

@@ -114,6 +114,9 @@ public final class KneeExtension extends Exercise<KneeExtension> {
             LeverLoad moving = inMotion(layout);
             layout.add(pad(layout), Optional.of((link, at) -> moving));
         }
+        Work work = new Work(layout, s, false);
+        Beside.add(work);
+        layout.showing(() -> s.added().forEach(each -> each.show(work)));
         return layout;
     }
 
@@ -200,7 +203,7 @@ public final class KneeExtension extends Exercise<KneeExtension> {
 
     @Override
     public List<String> loads() {
-        return List.of("pad on the shank");
+        return withAdded(List.of("pad on the shank"));
     }
 
     @Override

@@ -24,7 +24,7 @@ public final class Knobs {
             "Bar",
             Unit.KILOGRAM,
             kg(0),
-            kg(500),
+            kg(1000),
             kg(20),
             "mass of the bar with its plates, held by both sides together",
             "an empty bar of 20 kg (common practice, no source)");
@@ -144,7 +144,7 @@ public final class Knobs {
             "Stack",
             Unit.KILOGRAM,
             kg(0),
-            kg(300),
+            kg(1000),
             kg(20),
             "mass of the plates that a machine's cable lifts, for both sides together",
             "a light stack (from memory)");
@@ -184,7 +184,7 @@ public final class Knobs {
             "Dumbbell",
             Unit.KILOGRAM,
             kg(0),
-            kg(150),
+            kg(500),
             kg(8),
             "mass of one dumbbell; there is one in each hand",
             "a light dumbbell (from memory)");

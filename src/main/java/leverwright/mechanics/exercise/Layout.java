@@ -75,6 +75,7 @@ final class Layout {
     private TrunkHold trunkHold = TrunkHold.WHOLE;
     private boolean palmsBack;
     private boolean swapped;
+    private boolean kept;
     private Runnable showing = () -> {};
     private Support support = Support.FEET;
 
@@ -608,6 +609,25 @@ final class Layout {
 
     List<Load> loads() {
         return loads;
+    }
+
+    /** Says that a force which follows keeps the pressure at its place, so that no angle is sought. */
+    void keptInBalance() {
+        kept = true;
+    }
+
+    boolean isKeptInBalance() {
+        return kept;
+    }
+
+    /** What the floor gives back to the hands. */
+    Load hands() {
+        for (Load load : loads) {
+            if (load.reaction()) {
+                return load;
+            }
+        }
+        throw new IllegalStateException("no hands stand on the floor");
     }
 
     double lean(Segment segment) {

@@ -281,18 +281,18 @@ public final class Movement extends Setting<Movement> {
         return Holds.force(this, "pull", Spot.at(Member.of(segment), fromJoint.si()));
     }
 
-    /**
-     * Returns this exercise with a load of another kind: a band, a cable, a pad of {@code leverwright.mechanics.load}, whose
-     * link is named as the segment, such as "forearm". Its force enters workings as a given number.
-     *
-     * @throws IllegalArgumentException if no segment has the name of its link
-     */
-    public Movement load(leverwright.mechanics.load.Load load) {
-        return add(Given.of(load, plan.loads.size()));
+    @Override
+    Movement added(LoadRule rule) {
+        return add(rule);
     }
 
     Movement add(LoadRule rule) {
-        return change(copy -> copy.add(rule));
+        boolean mightSlip = plan.standing && rule.pushes() && !has(Knobs.FRICTION);
+        Movement more = mightSlip ? knob(Knobs.FRICTION) : this;
+        return more.change(copy -> {
+            copy.add(rule);
+            rule.leavesFree().ifPresent(copy.free::add);
+        });
     }
 
     /** Adds a contact, which needs its own knobs and says what is free. */

@@ -95,8 +95,8 @@ public final class PushUp extends Exercise<PushUp> {
 
     /** The smaller of the vertical forces on hands and on feet, N; 0 where one of them would have to pull. */
     private static double lesserPush(Layout layout) {
-        double hands = layout.loads().get(0).forceY();
-        double feet = massOf(layout.body()) * Layout.GRAVITY - hands;
+        double hands = layout.hands().forceY();
+        double feet = HandGround.reactionSi(layout);
         return Math.max(0, Math.min(hands, feet));
     }
 
@@ -119,7 +119,7 @@ public final class PushUp extends Exercise<PushUp> {
     public Answer<Ratio> shareOnHands(Lifter lifter) {
         Skeleton body = new Skeleton(lifter);
         Layout layout = arrange(body);
-        Load hands = layout.loads().get(0);
+        Load hands = layout.hands();
         Hand hand = new Hand(layout);
         double weight = massOf(body) * Layout.GRAVITY;
         Expression push = handPush(hand, layout);
@@ -146,6 +146,9 @@ public final class PushUp extends Exercise<PushUp> {
         layout.placeArms();
         layout.pressureAt(frame.ball * layout.cosine(Segment.FOOT));
         origins(layout);
+        Work work = new Work(layout, s, false);
+        Beside.add(work);
+        layout.showing(() -> s.added().forEach(each -> each.show(work)));
         layout.add(hands(layout));
         layout.confirm(hand -> confirm(hand, layout, frame));
         return layout;
@@ -213,7 +216,12 @@ public final class PushUp extends Exercise<PushUp> {
 
     /** Vertical force of both hands: moments about the balls of the feet, both contacts at the height of the floor. */
     private static double push(Layout layout, double handX) {
-        return layout.massMomentAbout(layout.pressureX()) * Layout.GRAVITY / (handX - layout.pressureX());
+        double toes = layout.pressureX();
+        double moment = layout.massMomentAbout(toes) * Layout.GRAVITY;
+        for (Load load : layout.loads()) {
+            moment -= load.reaction() ? 0 : load.momentAbout(toes, 0);
+        }
+        return moment / (handX - toes);
     }
 
     private static double massOf(Skeleton body) {
@@ -228,12 +236,21 @@ public final class PushUp extends Exercise<PushUp> {
         Expression weight = weight(hand, layout);
         Expression centre = centre(hand, layout);
         Expression toes = ball(hand, layout);
-        Expression lever = hand.x(layout.loads().get(0)).minus(toes);
-        return weight.times(centre.minus(toes)).dividedBy(lever);
+        Expression lever = hand.x(layout.hands()).minus(toes);
+        List<Expression> terms = new ArrayList<>(List.of(weight.times(centre.minus(toes))));
+        for (Load load : layout.loads()) {
+            if (!load.reaction()) {
+                terms.add(hand.x(load).minus(toes).times(hand.forceY(load)).negated());
+                if (!load.isWeight()) {
+                    terms.add(hand.y(load).times(hand.forceX(load)));
+                }
+            }
+        }
+        return (terms.size() == 1 ? terms.get(0) : Expression.sum(terms)).dividedBy(lever);
     }
 
     private Expression.Symbol handPush(Hand hand, Layout layout) {
-        Force push = Force.of(layout.loads().get(0).forceY());
+        Force push = Force.of(layout.hands().forceY());
         return hand.step("Fy_hands", pushFormula(hand, layout), push, "moments about the balls of the feet");
     }
 
@@ -327,6 +344,11 @@ public final class PushUp extends Exercise<PushUp> {
     @Override
     public List<Joint> drivenJoints() {
         return List.of(Joint.ELBOW, Joint.SHOULDER);
+    }
+
+    @Override
+    public List<String> loads() {
+        return withAdded(List.of());
     }
 
     @Override

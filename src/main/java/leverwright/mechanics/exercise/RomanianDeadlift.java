@@ -127,8 +127,8 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
         layout.palmsBack();
         double reach = body.length(Segment.UPPER_ARM) + body.length(Segment.FOREARM) + body.gripAlong();
         Hang hang = hang(reach, body);
-        Stance stance = new Stance(layout, s, s.si(Knobs.BAR), hang);
-        double barX = stance.stand(preferred);
+        Beside beside = new Beside(layout, s, hang, this::bar);
+        double barX = new Stance(layout, s, s.si(Knobs.BAR), beside).stand(preferred);
         hang.requireReach();
         layout.settle(Segment.UPPER_ARM);
         layout.leanLike(Segment.FOREARM, Segment.UPPER_ARM);
@@ -137,16 +137,20 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
                 ? "the arms hang straight down"
                 : "follows: the straight arms bring the hands to the bar";
         ARMS.forEach(arm -> layout.origin(arm, arms));
+        beside.finish(layout, barX);
+        return layout;
+    }
+
+    private void bar(Layout layout, double barX) {
         layout.add(Load.weight(
                 "bar",
                 Member.HAND,
-                s.si(Knobs.BAR),
+                settings().si(Knobs.BAR),
                 "set on the exercise",
                 barX,
                 layout.gripY(),
                 this::barX,
                 Hand::gripY));
-        return layout;
     }
 
     /** The bar lies where it was set ahead of the pressure, or else where the hands are. */
@@ -296,7 +300,7 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
 
     @Override
     public List<String> loads() {
-        return List.of("bar on the hand");
+        return withAdded(List.of("bar on the hand"));
     }
 
     @Override
@@ -336,8 +340,13 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
         return List.of(
                 "both sides move alike; the movement is planar, seen from the side",
                 "the trunk with neck and head is straight, the elbows and wrists too; overhand grip, palms back",
-                "at rest: no force other than weights and the ground's, which is vertical",
+                atRest(),
                 "grip width and stance width are not modelled");
+    }
+
+    @Override
+    public List<String> freeComponents() {
+        return withAddedFree(List.of());
     }
 
     @Override

@@ -42,11 +42,6 @@ public abstract class Setting<E extends Exercise<E>> extends Exercise<E> {
         return with(SetupKnobs.SLED, value);
     }
 
-    /** Sets the mass of a vest; see {@link SetupKnobs#VEST}. */
-    public final E vest(Mass value) {
-        return with(SetupKnobs.VEST, value);
-    }
-
     /** Sets the angle of the rail; see {@link SetupKnobs#RAIL}. */
     public final E rail(Angle value) {
         return with(SetupKnobs.RAIL, value);

@@ -15,6 +15,8 @@ final class Settings {
     private final double[] errors;
     private final boolean[] given;
     private final List<Enum<?>> choices;
+    /** Loads beside the exercise's own, in the order in which they were added. */
+    private final List<LoadRule> added;
 
     private Settings(
             List<Knob<?>> knobs,
@@ -22,13 +24,15 @@ final class Settings {
             double[] values,
             double[] errors,
             boolean[] given,
-            List<Enum<?>> choices) {
+            List<Enum<?>> choices,
+            List<LoadRule> added) {
         this.knobs = knobs;
         this.keys = keys;
         this.values = values;
         this.errors = errors;
         this.given = given;
         this.choices = choices;
+        this.added = added;
     }
 
     /** Returns the settings where every knob stands at its default and none is given. */
@@ -45,6 +49,7 @@ final class Settings {
                 values,
                 errors,
                 new boolean[values.length],
+                List.of(),
                 List.of());
     }
 
@@ -63,7 +68,7 @@ final class Settings {
                 wider = wider.changed(k, values[k], errors[k], true);
             }
         }
-        return new Settings(wider.knobs, wider.keys, wider.values, wider.errors, wider.given, choices);
+        return new Settings(wider.knobs, wider.keys, wider.values, wider.errors, wider.given, choices, added);
     }
 
     List<Knob<?>> knobs() {
@@ -130,7 +135,7 @@ final class Settings {
         newValues[index] = si;
         newErrors[index] = error;
         newGiven[index] = byHand;
-        return new Settings(knobs, keys, newValues, newErrors, newGiven, choices);
+        return new Settings(knobs, keys, newValues, newErrors, newGiven, choices, added);
     }
 
     double si(Knob<?> knob) {
@@ -178,7 +183,18 @@ final class Settings {
         List<Enum<?>> others = new ArrayList<>(choices);
         others.removeIf(other -> other.getDeclaringClass() == choice.getDeclaringClass());
         others.add(choice);
-        return new Settings(knobs, keys, values, errors, given, List.copyOf(others));
+        return new Settings(knobs, keys, values, errors, given, List.copyOf(others), added);
+    }
+
+    /** Returns these settings with one more load beside the exercise's own. */
+    Settings adding(LoadRule load) {
+        List<LoadRule> more = new ArrayList<>(added);
+        more.add(load);
+        return new Settings(knobs, keys, values, errors, given, choices, List.copyOf(more));
+    }
+
+    List<LoadRule> added() {
+        return added;
     }
 
     /** Returns the choice made, or the given one if none of its kind was made. */
@@ -198,7 +214,8 @@ final class Settings {
                 && Arrays.equals(values, that.values)
                 && Arrays.equals(errors, that.errors)
                 && Arrays.equals(given, that.given)
-                && choices.equals(that.choices);
+                && choices.equals(that.choices)
+                && added.equals(that.added);
     }
 
     @Override

@@ -273,6 +273,16 @@ public final class SetupKnobs {
             "force of the wall along itself on the back, down positive; balance leaves it free",
             "0: a ball or a smooth wall; a rough one may carry a part of the weight");
 
+    /** Horizontal force of an upright guide on a bar. */
+    public static final Knob<Force> GUIDE_FORCE = new Knob<>(
+            "Guide force",
+            Unit.NEWTON,
+            newtons(-3000),
+            newtons(3000),
+            newtons(0),
+            "horizontal force of the guide on the bar, forward positive; balance leaves it free",
+            "0: a lifter who balances the bar; where three angles are set, what keeps the pressure at its place");
+
     /** Horizontal force on one of two feet. */
     public static final Knob<Force> FLOOR_FORCE = new Knob<>(
             "Floor force",
@@ -318,7 +328,7 @@ public final class SetupKnobs {
             "Plates",
             Unit.KILOGRAM,
             kg(0),
-            kg(800),
+            kg(1000),
             kg(60),
             "mass of the plates on the sled or on the machine",
             "a light load (from memory)");
