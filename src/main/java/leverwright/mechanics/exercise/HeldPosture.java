@@ -490,7 +490,7 @@ public final class HeldPosture {
             return frontal ? Standing.WOULD_FALL_SIDEWAYS : Standing.WOULD_FALL_FORWARD;
         }
         Layout.Found found = layout.found();
-        boolean balanced = layout.isKeptInBalance() || found != null && found.balanced();
+        boolean balanced = layout.isKeptInBalance() || (found != null && found.balanced());
         return balanced ? Standing.BALANCED : Standing.ON_THE_FOOT;
     }
 
