@@ -28,6 +28,9 @@ final class CurveWords {
         if (least < 0) {
             return name + ": no value anywhere on this range.";
         }
+        if (gaps == values.size() - 1) {
+            return name + ": " + place(curves, curve, least) + ".";
+        }
         String words = name + ": least " + place(curves, curve, least) + ", greatest " + place(curves, curve, greatest);
         Double current = curves.current();
         Double now = current == null ? null : at(curves, curve, current);

@@ -228,7 +228,23 @@ final class Panel {
         }
         for (int i = data.curves().size() - 1; i >= 0; i--) {
             stroke(plot.line(i), pen(data.firstInk() + i));
+            drawLonely(plot, i);
         }
+    }
+
+    /** Values with a gap to either side, such as the points at which two curves cross, are dots. */
+    private void drawLonely(Plot plot, int index) {
+        PlotCurve curve = data.curves().get(index);
+        for (int i = 0; i < curve.y().length; i++) {
+            if (curve.isLonely(i) && !plot.isOutside(curve.x()[i])) {
+                dot(plot.across(curve.x()[i]), plot.down(curve.y()[i]), index);
+            }
+        }
+    }
+
+    private void dot(double x, double y, int index) {
+        marks.add(new Mark.Fill(new Ellipse2D.Double(x - 5.5, y - 5.5, 11, 11), Ink.WARM, 1));
+        marks.add(new Mark.Fill(new Ellipse2D.Double(x - 4, y - 4, 8, 8), Ink.curve(data.firstInk() + index), 1));
     }
 
     private void drawPresent(Plot.Frame frame, Plot plot) {
@@ -267,8 +283,7 @@ final class Panel {
 
     private void drawDot(Placer placer, int index, double x, double y, String value) {
         Mark.Type type = type(data.firstInk() + index, true);
-        marks.add(new Mark.Fill(new Ellipse2D.Double(x - 5.5, y - 5.5, 11, 11), Ink.WARM, 1));
-        marks.add(new Mark.Fill(new Ellipse2D.Double(x - 4, y - 4, 8, 8), Ink.curve(data.firstInk() + index), 1));
+        dot(x, y, index);
         placer.avoid(new Rectangle2D.Double(x - 5, y - 5, 10, 10));
         marks.add(placer.place(value, type, x, y, 10, 3));
     }

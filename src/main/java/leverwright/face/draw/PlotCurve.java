@@ -23,6 +23,13 @@ record PlotCurve(String name, double[] x, double[] y, double[] low, double[] hig
         return false;
     }
 
+    /** Returns whether there is a value at an index, with a gap to either side. */
+    boolean isLonely(int i) {
+        return !Double.isNaN(y[i])
+                && (i == 0 || Double.isNaN(y[i - 1]))
+                && (i == y.length - 1 || Double.isNaN(y[i + 1]));
+    }
+
     /** Returns the index of the last value that is no gap, or −1. */
     int last() {
         int last = y.length - 1;

@@ -94,6 +94,22 @@ final class TextChart {
                 cells[(int) row][column] = LETTERS.charAt(index % LETTERS.length());
             }
         }
+        lonely(cells, index, least, greatest);
+    }
+
+    /** Values with a gap to either side stand where they lie, also between two columns' settings. */
+    private void lonely(char[][] cells, int index, double least, double greatest) {
+        List<@Nullable Double> values = curves.curves().get(index).values();
+        for (int i = 0; i < values.size(); i++) {
+            Double value = values.get(i);
+            boolean alone =
+                    (i == 0 || values.get(i - 1) == null) && (i == values.size() - 1 || values.get(i + 1) == null);
+            if (value != null && alone) {
+                long row = Math.round((greatest - value) / (greatest - least) * (ROWS - 1));
+                int column = column(curves.axis().values().get(i));
+                cells[(int) row][column] = LETTERS.charAt(index % LETTERS.length());
+            }
+        }
     }
 
     private int column(double setting) {

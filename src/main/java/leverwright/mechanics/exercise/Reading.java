@@ -1,5 +1,6 @@
 package leverwright.mechanics.exercise;
 
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -48,9 +49,13 @@ public final class Reading<M extends Measure<M>> {
         this.redrawn = other -> this;
     }
 
-    private Reading(Reading<M> that, Function<UnaryOperator<MuscleModel>, Reading<M>> redrawn) {
-        this.label = that.label;
-        this.labels = that.labels;
+    private Reading(
+            Reading<M> that,
+            String label,
+            Function<Plane, String> labels,
+            Function<UnaryOperator<MuscleModel>, Reading<M>> redrawn) {
+        this.label = label;
+        this.labels = labels;
         this.unit = that.unit;
         this.sides = that.sides;
         this.si = that.si;
@@ -64,7 +69,23 @@ public final class Reading<M extends Measure<M>> {
      * @param other makes the same reading of the model that it is given for its own
      */
     public Reading<M> ofMuscles(Function<UnaryOperator<MuscleModel>, Reading<M>> other) {
-        return new Reading<>(this, other);
+        return new Reading<>(this, label, labels, other);
+    }
+
+    /**
+     * Returns this reading under the names that others have in each plane, changed: a peak is named after what it is the peak of.
+     *
+     * @param names makes the name of the names of the others
+     * @param others the readings that it is made of
+     */
+    public Reading<M> named(Function<List<String>, String> names, Reading<?>... others) {
+        List<Reading<?>> all = List.of(others);
+        return new Reading<>(
+                this,
+                names.apply(all.stream().map(each -> each.label).toList()),
+                plane -> names.apply(
+                        all.stream().map(each -> each.labels.apply(plane)).toList()),
+                redrawn);
     }
 
     /** Returns this reading with its model of the muscles changed; the same one where it asks no muscle. */

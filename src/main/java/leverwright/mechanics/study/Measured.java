@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import leverwright.mechanics.exercise.Course;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.ImpossibleSetting;
+import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
@@ -55,7 +56,11 @@ final class Measured {
         ToDoubleFunction<HeldPosture> si = held -> {
             List<Double> values = new ArrayList<>();
             for (HeldPosture each : way(held.performance())) {
-                values.add(reading.si(each));
+                try {
+                    values.add(reading.si(each));
+                } catch (IllegalArgumentException none) {
+                    throw new IllegalArgumentException(place(each) + none.getMessage(), none);
+                }
             }
             return fold.of(values);
         };
@@ -64,12 +69,14 @@ final class Measured {
                         reading,
                         si,
                         held -> how + " at " + PLACES + " postures, " + course(held.performance()))
+                .named(names -> word + names.get(0), reading)
                 .ofMuscles(change -> folded(word, how, reading.redrawn(change), fold));
     }
 
     static <M extends Measure<M>> Reading<M> sum(Reading<M> one, Reading<M> other) {
         Order.comparable(one, other);
         return made(one.label() + " plus " + other.label(), one, held -> one.si(held) + other.si(held), held -> "sum")
+                .named(names -> names.get(0) + " plus " + names.get(1), one, other)
                 .ofMuscles(change -> sum(one.redrawn(change), other.redrawn(change)));
     }
 
@@ -80,6 +87,7 @@ final class Measured {
                         one,
                         held -> one.si(held) - other.si(held),
                         held -> "difference")
+                .named(names -> names.get(0) + " less " + names.get(1), one, other)
                 .ofMuscles(change -> difference(one.redrawn(change), other.redrawn(change)));
     }
 
@@ -136,6 +144,19 @@ final class Measured {
             throw new IllegalArgumentException("no posture on the way of " + performance + " can be held: " + why);
         }
         return way;
+    }
+
+    /** Where on the way a posture lies, for messages. */
+    private static String place(HeldPosture held) {
+        return held.performance()
+                .exercise()
+                .course()
+                .map(course -> {
+                    Knob<?> knob = course.knob();
+                    double at = held.performance().exercise().get(knob).si();
+                    return "at " + knob.name() + " " + knob.unit().format(at, 3) + ", ";
+                })
+                .orElse("");
     }
 
     /** The way in words, such as "Torso lean from 10° to 80°". */

@@ -70,7 +70,7 @@ public final class Shares implements Listed {
         this.model = model;
     }
 
-    private static List<List<Axis>> axes(HeldPosture held) {
+    static List<List<Axis>> axes(HeldPosture held) {
         return switch (held.plane()) {
             case SAGITTAL -> PARTS.subList(0, 3);
             case FRONTAL -> PARTS.subList(3, 5);

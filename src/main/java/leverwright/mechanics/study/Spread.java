@@ -59,11 +59,23 @@ public final class Spread {
         return new Spread(List.of(performance), List.of(0), List.of(), DRAWS, 1, Sampling.SOBOL);
     }
 
-    /** Begins a spread of several performances that share lifter and muscles, each with the errors typed in it. */
+    /**
+     * Begins a spread of several performances that share lifter and muscles. Errors typed in one exercise are drawn in common
+     * where several lifters do it, and apart from those of other exercises.
+     */
     static Spread ofAll(List<Performance> performances) {
         List<Integer> groups = new ArrayList<>();
         for (int k = 0; k < performances.size(); k++) {
-            groups.add(k);
+            int same = k;
+            for (int other = k - 1; other >= 0; other--) {
+                same = performances
+                                .get(other)
+                                .exercise()
+                                .equals(performances.get(k).exercise())
+                        ? other
+                        : same;
+            }
+            groups.add(same);
         }
         return new Spread(performances, groups, List.of(), DRAWS, 1, Sampling.SOBOL);
     }
@@ -163,6 +175,11 @@ public final class Spread {
 
     List<Performance> performances() {
         return performances;
+    }
+
+    /** Returns whether any input is unsure. */
+    boolean isUnsure() {
+        return !varied.isEmpty() || !typed().isEmpty();
     }
 
     /** The inputs: errors typed first, then what is varied. */

@@ -16,6 +16,8 @@ import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Power;
+import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Listing;
 
@@ -167,5 +169,46 @@ public final class Studies {
      */
     public static <M extends Measure<M>> Reading<M> difference(Reading<M> one, Reading<M> other) {
         return Measured.difference(one, other);
+    }
+
+    /**
+     * Begins to look for the settings of a knob that give a wanted value: {@code solveFor(BAR).in(hinge.by(ines))
+     * .gives(moment(HIP), newtonMetres(120))}.
+     */
+    public static <Q extends Measure<Q>> SolveFor<Q> solveFor(Knob<Q> knob) {
+        return SolveFor.of(Variable.of(knob));
+    }
+
+    /** Begins to look for the settings of a variable that give a wanted value: {@code solveFor(lengthOf(THIGH))}. */
+    public static <Q extends Measure<Q>> SolveFor<Q> solveFor(Variable<Q> variable) {
+        return SolveFor.of(variable);
+    }
+
+    /** Begins to look for where two exercises ask the same while a knob that both have is turned. */
+    public static <Q extends Measure<Q>> BreakEven<Q> breakEven(Knob<Q> knob) {
+        return BreakEven.of(Variable.of(knob));
+    }
+
+    /** Begins to look for where two performances ask the same while a variable is turned, such as the body mass. */
+    public static <Q extends Measure<Q>> BreakEven<Q> breakEven(Variable<Q> variable) {
+        return BreakEven.of(variable);
+    }
+
+    /** Begins a search for the best setting under limits: say what may be turned, what must be kept, what shall be most. */
+    public static BestSetting search(Performance performance) {
+        return BestSetting.of(performance);
+    }
+
+    /**
+     * Returns the match of strength and resistance of a joint on the way of the exercise as a reading: least over mean of
+     * strength ÷ resistance, with the strength of the muscles on file.
+     */
+    public static Reading<Ratio> match(Joint joint) {
+        return MatchReading.of(joint, MuscleModel.standard());
+    }
+
+    /** Returns the match of strength and resistance of a joint by a model of the muscles as a reading. */
+    public static Reading<Ratio> match(Joint joint, MuscleModel model) {
+        return MatchReading.of(joint, model);
     }
 }

@@ -1,8 +1,12 @@
 package leverwright.run.cell;
 
+import java.util.List;
+import leverwright.mechanics.exercise.Exercise;
+import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.study.Comparison;
 import leverwright.mechanics.study.Spread;
 
 /** The words with which a cell begins a study of many settings: {@code spread(squat.by(ines)).vary(…).of(moment(HIP))}. */
@@ -16,6 +20,37 @@ public final class StudyWords {
      */
     public static SpreadWord spread(Performance performance) {
         return new SpreadWord(Spread.of(performance));
+    }
+
+    /**
+     * Begins a comparison: {@code compare(squat.by(ines), press.by(ines)).show(moment(KNEE))}.
+     *
+     * @param performances exercises done by lifters, at least two
+     */
+    public static CompareWord compare(Performance... performances) {
+        return new CompareWord(Comparison.of(List.of(performances)));
+    }
+
+    /**
+     * Begins a comparison of exercises: {@code compare(squat, press, extend).by(ines)}.
+     *
+     * @param exercises the exercises
+     */
+    public static CompareWord.Exercises compare(Exercise<?>... exercises) {
+        return new CompareWord.Exercises(List.of(exercises));
+    }
+
+    /**
+     * Begins a comparison of one exercise at several settings: {@code compare(squat.by(ines), BAR, kg(20), kg(60), kg(100))}.
+     *
+     * @param performance the exercise done by a lifter
+     * @param knob the knob
+     * @param values its settings
+     * @param <Q> the kind of quantity that the knob sets
+     */
+    @SafeVarargs
+    public static <Q extends Measure<Q>> CompareWord compare(Performance performance, Knob<Q> knob, Q... values) {
+        return new CompareWord(Comparison.of(Comparison.each(performance, knob, List.of(values))));
     }
 
     /**
