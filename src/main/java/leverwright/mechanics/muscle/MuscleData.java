@@ -8,6 +8,7 @@ import java.util.Optional;
 import leverwright.mechanics.body.DataFile;
 import leverwright.mechanics.body.ReadingStatus;
 import leverwright.mechanics.body.Sex;
+import org.jspecify.annotations.Nullable;
 
 /** The numbers of all muscles, each with its spread, source and reading status, read once from the data file. */
 public final class MuscleData {
@@ -19,6 +20,7 @@ public final class MuscleData {
     private final Map<String, String> sources;
     private final Map<String, List<Row>> index = new LinkedHashMap<>();
     private final Map<String, Optional<ArmCurve>> curves = new LinkedHashMap<>();
+    private final @Nullable MuscleTable[] tables = new MuscleTable[Sex.values().length];
 
     /**
      * One number.
@@ -149,6 +151,16 @@ public final class MuscleData {
     /** The rows of a quantity of a muscle about an axis ("-" for none), for a sex. */
     List<Row> of(Muscle muscle, String axis, String quantity, Sex sex) {
         return index.getOrDefault(key(muscle, axis, quantity, sex), List.of());
+    }
+
+    /** All numbers for a sex, laid out for many postures; made once. */
+    MuscleTable table(Sex sex) {
+        MuscleTable made = tables[sex.ordinal()];
+        if (made == null) {
+            made = new MuscleTable(this, sex);
+            tables[sex.ordinal()] = made;
+        }
+        return made;
     }
 
     /** The one row of a quantity of a muscle itself. */

@@ -96,10 +96,13 @@ public enum MuscleInput {
         }
 
         private void strengthen(Drawn drawn, double[] unit, int from, boolean bySource) {
+            double[] normals = new double[axes];
+            for (int k = 0; k < axes; k++) {
+                normals[k] = NormalCurve.at(unit[from + k]);
+            }
             for (Muscle muscle : muscles) {
                 int at = muscle.ordinal();
-                double normal = NormalCurve.at(unit[from + (bySource ? sources[at] : at)]);
-                drawn.draw.strengthen(muscle, Draw.factor(normal, spreads[at]));
+                drawn.draw.strengthen(muscle, Draw.factor(normals[bySource ? sources[at] : at], spreads[at]));
             }
         }
     }

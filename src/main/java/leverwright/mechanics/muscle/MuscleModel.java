@@ -13,6 +13,7 @@ import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.numeric.RandomStream;
+import leverwright.mechanics.numeric.Recent;
 import leverwright.mechanics.numeric.Trigonometry;
 
 /**
@@ -56,6 +57,8 @@ public final class MuscleModel {
     private final double coContraction;
     private final List<TestedStrength> tests;
     private final Draw draw;
+    /** What tests say of lifters; a drawn model has it from the one that it was drawn from. */
+    private final Recent<Lifter, Map<String, Double>> calibrated;
 
     private MuscleModel(
             MuscleData data,
@@ -67,6 +70,21 @@ public final class MuscleModel {
             double coContraction,
             List<TestedStrength> tests,
             Draw draw) {
+        this(data, rule, byCapacity, lengthFactor, pennation, speed, coContraction, tests, draw, new Recent<>(2));
+    }
+
+    private MuscleModel(
+            MuscleData data,
+            SharingRule rule,
+            boolean byCapacity,
+            boolean lengthFactor,
+            boolean pennation,
+            double speed,
+            double coContraction,
+            List<TestedStrength> tests,
+            Draw draw,
+            Recent<Lifter, Map<String, Double>> calibrated) {
+        this.calibrated = calibrated;
         this.data = data;
         this.rule = rule;
         this.byCapacity = byCapacity;
@@ -200,7 +218,8 @@ public final class MuscleModel {
 
     /** Returns the model with numbers drawn already. */
     MuscleModel with(Draw other) {
-        return new MuscleModel(data, rule, byCapacity, lengthFactor, pennation, speed, coContraction, tests, other);
+        return new MuscleModel(
+                data, rule, byCapacity, lengthFactor, pennation, speed, coContraction, tests, other, calibrated);
     }
 
     /** Returns the rule of sharing. */
@@ -243,7 +262,7 @@ public final class MuscleModel {
      * @throws IllegalArgumentException if two tests of one action contradict each other
      */
     public List<MuscleState> states(Lifter lifter, Map<Axis, Double> angles) {
-        Map<String, Double> strengths = calibrations(lifter);
+        Map<String, Double> strengths = calibrated.get(lifter, () -> calibrations(lifter));
         List<MuscleState> states = new ArrayList<>();
         for (Muscle muscle : Muscle.values()) {
             state(lifter, muscle, angles, strengths).ifPresent(states::add);
@@ -256,7 +275,7 @@ public final class MuscleModel {
         Sex sex = lifter.sex();
         Map<Axis, Double> arms = new EnumMap<>(Axis.class);
         List<String> marks = new ArrayList<>();
-        double size = lifter.stature().si() / STATURE;
+        double size = size(lifter);
         double longer = 0;
         ReadingStatus worst = ReadingStatus.READ_TWICE;
         double factor = Double.NaN;
@@ -269,8 +288,7 @@ public final class MuscleModel {
             ArmCurve curve = found.get();
             double angle = at.getValue();
             double arm = curve.at(angle);
-            double shifted = arm + draw.arm(muscle, axis) * curve.spread();
-            arms.put(axis, (shifted * arm > 0 ? shifted : arm) * size);
+            arms.put(axis, shifted(muscle, axis, arm, curve.spread()) * size);
             worst = worst.worse(curve.status());
             boolean single = curve.first() == curve.last();
             if (curve.isBeyond(angle) && !single) {
@@ -303,17 +321,15 @@ public final class MuscleModel {
         MuscleData.Row tension = data.one(muscle, "tension", sex);
         MuscleData.Row optimum = data.one(muscle, "optimum_length", sex);
         double angle = data.one(muscle, "pennation", sex).value() * DEGREE;
-        double stature = lifter.stature().si() / STATURE;
-        double body = lifter.bodyMass().si() / MASS / stature * (sex == Sex.FEMALE ? WOMEN : 1);
-        double sides = muscle.isOfTheTrunk() ? 2 : 1;
-        double squareMetres = area.value() * 1e-4 * body * sides;
+        double stature = size(lifter);
+        double squareMetres = area(lifter, muscle, area.value());
         double length = 1 + FIBRE_SHARE * longer / (optimum.value() / 100 * stature);
         double off = (length - 1) / WIDTH;
         double byLength = lengthFactor ? Math.max(LEAST_FACTOR, 1 - off * off) : 1;
         if (lengthFactor && 1 - off * off < LEAST_FACTOR) {
             marks.add("length factor held at 0.1");
         }
-        double cosine = pennation ? Trigonometry.cosine(angle) : 1;
+        double cosine = pennation ? cosine(angle) : 1;
         double pascals = tension.value() * 1e4 * draw.strength(muscle) * tested;
         ReadingStatus worst = armStatus.worse(area.status()).worse(tension.status());
         if (area.status() == ReadingStatus.FROM_MEMORY || tension.status() == ReadingStatus.FROM_MEMORY) {
@@ -332,7 +348,7 @@ public final class MuscleModel {
                 angle,
                 cosine,
                 speedFactor(),
-                squareMetres * pascals * byLength * cosine * speedFactor(),
+                capacity(lifter, muscle, squareMetres, tension.value(), tested, longer, optimum.value(), cosine(angle)),
                 worst,
                 List.copyOf(marks));
     }
@@ -394,6 +410,74 @@ public final class MuscleModel {
     }
 
     double divisorOf(MuscleState state) {
-        return byCapacity ? state.capacity() : state.area();
+        return divisorOf(state.area(), state.capacity());
+    }
+
+    double divisorOf(double area, double capacity) {
+        return byCapacity ? capacity : area;
+    }
+
+    /**
+     * Returns forces without words and checks, where the rule allows the quick way.
+     *
+     * @param moments N·m of each axis' positive action; per side, low back in total
+     * @param angles flexion of each of these axes, rad
+     */
+    public Optional<QuickForces> quick(Lifter lifter, Map<Axis, Double> moments, Map<Axis, Double> angles) {
+        boolean plain = coContraction == 0 && rule instanceof SharingRule.Power power && power.exponent() == 3;
+        return plain ? Optional.of(new QuickForces(this, lifter, moments, angles)) : Optional.empty();
+    }
+
+    MuscleTable table(Sex sex) {
+        return data.table(sex);
+    }
+
+    /** How long a lifter's arms are, over those of the data. */
+    double size(Lifter lifter) {
+        return lifter.stature().si() / STATURE;
+    }
+
+    private static double cosine(double angle) {
+        return Trigonometry.cosine(angle);
+    }
+
+    /** An arm moved within its half width by the draw, unless it would turn round. */
+    double shifted(Muscle muscle, Axis axis, double arm, double spread) {
+        double shifted = arm + draw.arm(muscle, axis) * spread;
+        return shifted * arm > 0 ? shifted : arm;
+    }
+
+    /** A muscle's area scaled to the lifter, m². */
+    double area(Lifter lifter, Muscle muscle, double squareCentimetres) {
+        double body = lifter.bodyMass().si() / MASS / size(lifter) * (lifter.sex() == Sex.FEMALE ? WOMEN : 1);
+        double sides = muscle.isOfTheTrunk() ? 2 : 1;
+        return squareCentimetres * 1e-4 * body * sides;
+    }
+
+    /** What a muscle can pull, N. */
+    double capacity(
+            Lifter lifter,
+            Muscle muscle,
+            double area,
+            double tension,
+            double tested,
+            double longer,
+            double optimum,
+            double cosine) {
+        double length = 1 + FIBRE_SHARE * longer / (optimum / 100 * size(lifter));
+        double off = (length - 1) / WIDTH;
+        double byLength = lengthFactor ? Math.max(LEAST_FACTOR, 1 - off * off) : 1;
+        double pascals = tension * 1e4 * draw.strength(muscle) * tested;
+        return area * pascals * byLength * (pennation ? cosine : 1) * speedFactor();
+    }
+
+    /** By how much a test says that muscles of one direction are stronger than the data's; NaN without a test. */
+    double tested(Lifter lifter, Axis axis, double arm) {
+        if (tests.isEmpty()) {
+            return Double.NaN;
+        }
+        return calibrated
+                .get(lifter, () -> calibrations(lifter))
+                .getOrDefault(axis.name() + (arm > 0 ? "+" : "-"), Double.NaN);
     }
 }

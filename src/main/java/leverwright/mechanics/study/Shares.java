@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import leverwright.mechanics.body.Joint;
@@ -30,6 +31,7 @@ import leverwright.mechanics.muscle.MuscleForces;
 import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.muscle.MuscleState;
 import leverwright.mechanics.muscle.Muscles;
+import leverwright.mechanics.muscle.QuickForces;
 import leverwright.mechanics.numeric.RandomStream;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Expression;
@@ -126,6 +128,20 @@ public final class Shares implements Listed {
                 + " cross no joint whose moment is known in this posture; ask for other muscles");
     }
 
+    /** The forces without words, where the rule allows and the quick search settles; else empty. */
+    private static Optional<QuickForces> quick(HeldPosture held, MuscleModel model, Muscles muscles) {
+        for (List<Axis> axes : axes(held)) {
+            Part part = Part.of(held, axes);
+            if (!part.moments().isEmpty()) {
+                Optional<QuickForces> quick = model.quick(held.performance().lifter(), part.moments(), part.angles());
+                if (quick.isEmpty() || quick.get().has(muscles)) {
+                    return quick.filter(QuickForces::isSettled);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
     /** Returns the model of the muscles behind it. */
     public MuscleModel model() {
         return model;
@@ -161,7 +177,12 @@ public final class Shares implements Listed {
     }
 
     static Reading<Force> force(Muscles muscles, MuscleModel model) {
-        ToDoubleFunction<HeldPosture> si = held -> of(held, model, muscles).force(muscles);
+        ToDoubleFunction<HeldPosture> si = held -> {
+            Optional<QuickForces> quick = quick(held, model, muscles);
+            return quick.isPresent()
+                    ? quick.get().force(muscles)
+                    : of(held, model, muscles).force(muscles);
+        };
         Reading<Force> reading = Reading.of(
                 "force of the " + muscles.words(),
                 Unit.NEWTON,
@@ -180,7 +201,12 @@ public final class Shares implements Listed {
     }
 
     static Reading<Ratio> capacityUsed(Muscles muscles, MuscleModel model) {
-        ToDoubleFunction<HeldPosture> si = held -> of(held, model, muscles).capacityUsed(muscles);
+        ToDoubleFunction<HeldPosture> si = held -> {
+            Optional<QuickForces> quick = quick(held, model, muscles);
+            return quick.isPresent()
+                    ? quick.get().capacityUsed(muscles)
+                    : of(held, model, muscles).capacityUsed(muscles);
+        };
         String label = "capacity used of the " + muscles.words();
         Reading<Ratio> reading = Reading.of(
                 label,
