@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -67,14 +68,30 @@ final class DeskCommand implements Callable<Integer> {
             DeskApp.show(new DeskApp.Request(files, Optional.ofNullable(target), rehearse));
             return 0;
         } catch (UnsupportedOperationException | UnsatisfiedLinkError refused) {
-            return without(
-                    "the system gives none (" + Main.oneLine(String.valueOf(refused.getMessage())) + ")", target);
+            return without(refusedWith(refused), target);
         }
+    }
+
+    /** Returns whether a command line names this command and files, and nothing else. */
+    static boolean isPlain(String... arguments) {
+        return arguments.length > 0
+                && arguments[0].equals("desk")
+                && Arrays.stream(arguments).noneMatch(word -> word.startsWith("-") || word.startsWith("@"));
+    }
+
+    /** Returns the line that says why there is no window. */
+    static String noWindow(String why) {
+        return "leverwright: no window: " + why;
+    }
+
+    /** Returns why the toolkit gave no window, in words. */
+    static String refusedWith(Throwable refused) {
+        return "the system gives none (" + Main.oneLine(String.valueOf(refused.getMessage())) + ")";
     }
 
     private int without(String why, @Nullable Path target) throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        err.println("leverwright: no window: " + why);
+        err.println(noWindow(why));
         err.flush();
         return inTerminal(target);
     }

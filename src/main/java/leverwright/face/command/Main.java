@@ -3,9 +3,14 @@ package leverwright.face.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import leverwright.face.desk.DeskApp;
+import leverwright.face.desk.Display;
 import leverwright.workbook.session.Session;
 import picocli.CommandLine;
 
@@ -15,8 +20,8 @@ public final class Main {
     /** Exit code when the work could not be done: bad usage, bad file, unsuitable Java. */
     static final int CANNOT = CommandLine.ExitCode.USAGE;
 
-    /** The commands that compute workbooks: their worker starts before anything is read. */
-    private static final Set<String> COMPUTING = Set.of("run", "recheck", "publish", "desk");
+    /** The commands that compute workbooks: their worker starts before anything is read. The desk shows its window first. */
+    private static final Set<String> COMPUTING = Set.of("run", "recheck", "publish");
 
     private Main() {}
 
@@ -52,6 +57,31 @@ public final class Main {
                     + ") has no compiler; install a JDK 17 or newer and set JAVA_HOME to it");
             return CANNOT;
         }
+        return DeskCommand.isPlain(arguments) ? desk(out, err, arguments) : parsed(out, err, arguments);
+    }
+
+    /** Opens windows without reading the whole command line: that would cost a tenth of the time to the first window. */
+    private static int desk(PrintWriter out, PrintWriter err, String... arguments) {
+        List<Path> files =
+                Arrays.stream(arguments).skip(1).map(Path::of).toList();
+        if (!files.stream().allMatch(Files::exists) || Display.missing().isPresent()) {
+            return parsed(out, err, arguments);
+        }
+        try {
+            DeskApp.show(new DeskApp.Request(files, Optional.empty(), false));
+            return 0;
+        } catch (UnsupportedOperationException | UnsatisfiedLinkError refused) {
+            err.println(DeskCommand.noWindow(DeskCommand.refusedWith(refused)));
+            String[] inTerminal = Arrays.copyOf(arguments, arguments.length + 1);
+            inTerminal[arguments.length] = "--terminal";
+            return parsed(out, err, inTerminal);
+        } catch (RuntimeException failure) {
+            err.println("leverwright: " + describe(failure));
+            return CANNOT;
+        }
+    }
+
+    private static int parsed(PrintWriter out, PrintWriter err, String... arguments) {
         return new CommandLine(new LeverwrightCommand())
                 .setOut(out)
                 .setErr(err)

@@ -52,10 +52,12 @@ public final class DeskApp extends Application {
             return;
         }
         DeskHome home = DeskHome.ofUser(Platform::runLater);
+        home.holdRuns();
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> home.log().failure("unexpected, on " + thread.getName(), failure));
         Desk desk =
                 new Desk(home, new SystemChooser(), address -> getHostServices().showDocument(address));
         desk.begin(asked, first);
+        FirstFrame.of(first.getScene(), home::letRun);
     }
 }

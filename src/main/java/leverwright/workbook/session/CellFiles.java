@@ -27,16 +27,21 @@ final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager>
     private final Map<String, byte[]> known;
     private final Map<String, List<JavaFileObject>> listings;
 
+    /** The names of listed classes: the compiler asks for all of them again with every source. */
+    private final Map<JavaFileObject, String> names;
+
     CellFiles(StandardJavaFileManager files) {
         super(files);
         known = Collections.synchronizedMap(new LinkedHashMap<>());
         listings = new ConcurrentHashMap<>();
+        names = new ConcurrentHashMap<>();
     }
 
     private CellFiles(StandardJavaFileManager files, CellFiles shared) {
         super(files);
         known = shared.known;
         listings = shared.listings;
+        names = shared.names;
     }
 
     /** Returns files that know the same classes, for a compiler that runs on another thread. */
@@ -73,7 +78,13 @@ final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager>
         List<JavaFileObject> listed = listings.get(key);
         if (listed == null) {
             listed = new ArrayList<>();
-            super.list(location, packageName, kinds, recurse).forEach(listed::add);
+            for (JavaFileObject file : super.list(location, packageName, kinds, recurse)) {
+                listed.add(file);
+                String name = super.inferBinaryName(location, file);
+                if (name != null) {
+                    names.put(file, name);
+                }
+            }
             listings.put(key, listed);
         }
         return listed;
@@ -81,7 +92,11 @@ final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager>
 
     @Override
     public String inferBinaryName(JavaFileManager.Location location, JavaFileObject file) {
-        return file instanceof KnownClass cell ? cell.name : super.inferBinaryName(location, file);
+        if (file instanceof KnownClass cell) {
+            return cell.name;
+        }
+        String name = names.get(file);
+        return name == null ? super.inferBinaryName(location, file) : name;
     }
 
     @Override

@@ -40,6 +40,8 @@ public final class DeskHome implements AutoCloseable {
     private final ObservableList<Path> recent = FXCollections.observableArrayList();
     private final ReadOnlyObjectWrapper<Looks> looks = new ReadOnlyObjectWrapper<>(Looks.STANDARD);
     private final WorkbookFiles files = WorkbookFiles.onDisk();
+    private final List<Runnable> waiting = new ArrayList<>();
+    private boolean runsWait;
 
     /**
      * Makes a desk.
@@ -258,6 +260,31 @@ public final class DeskHome implements AutoCloseable {
             looks.set(chosen);
             set("colours", chosen.colours().styleClass());
             set("text", Double.toString(chosen.textScale()));
+        }
+    }
+
+    /**
+     * Lets the first runs of workbooks wait until {@link #letRun()}: a window that begins to show is not to share the
+     * processors with the compiler.
+     */
+    public void holdRuns() {
+        runsWait = true;
+    }
+
+    /** Lets workbooks run, those that wait for it too. */
+    public void letRun() {
+        runsWait = false;
+        List<Runnable> all = List.copyOf(waiting);
+        waiting.clear();
+        all.forEach(Runnable::run);
+    }
+
+    /** Does something now, or where runs wait, with {@link #letRun()}. */
+    void whenRunsMay(Runnable first) {
+        if (runsWait) {
+            waiting.add(first);
+        } else {
+            first.run();
         }
     }
 
