@@ -178,7 +178,7 @@ final class NoteView extends VBox {
 
     private static Text part(TextFlow flow, String words, List<String> styles) {
         Text text = new Text(words);
-        text.getStyleClass().add("text");
+        text.getStyleClass().addAll("text", "note-text");
         text.getStyleClass().addAll(styles);
         flow.getChildren().add(text);
         return text;
