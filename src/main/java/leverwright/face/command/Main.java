@@ -62,8 +62,7 @@ public final class Main {
 
     /** Opens windows without reading the whole command line: that would cost a tenth of the time to the first window. */
     private static int desk(PrintWriter out, PrintWriter err, String... arguments) {
-        List<Path> files =
-                Arrays.stream(arguments).skip(1).map(Path::of).toList();
+        List<Path> files = Arrays.stream(arguments).skip(1).map(Path::of).toList();
         if (!files.stream().allMatch(Files::exists) || Display.missing().isPresent()) {
             return parsed(out, err, arguments);
         }

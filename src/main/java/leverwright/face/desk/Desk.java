@@ -62,7 +62,7 @@ final class Desk {
     }
 
     /** Lays out the first windows; the first stage is the toolkit's own. */
-    void begin(DeskApp.Request request, Stage first) {
+    void begin(DeskApp.Request request, Launching ready, Stage first) {
         if (request.files().isEmpty()) {
             showStart(first);
             return;
@@ -70,7 +70,7 @@ final class Desk {
         Iterator<Path> files = request.files().iterator();
         Path file = files.next();
         try {
-            DeskWindow window = show(home.open(file), first);
+            DeskWindow window = show(home.open(ready.first()), first);
             request.page().ifPresent(window::publishWhenComputed);
             lookRoundOnce(window, file);
         } catch (IOException | JsonProblem unreadable) {

@@ -4,15 +4,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Application;
-import javafx.application.Platform;
 import javafx.stage.Stage;
 import leverwright.face.desk.model.DeskHome;
+import org.jspecify.annotations.Nullable;
 
 /** The desk as a program: starts the toolkit and lays out the first windows. */
 public final class DeskApp extends Application {
 
     /** What was asked for on the command line; the toolkit makes the application itself, so it is handed over here. */
     private static volatile Request asked = new Request(List.of(), Optional.empty(), false);
+
+    private static volatile @Nullable Launching launching;
 
     /**
      * What the first windows are to show.
@@ -41,7 +43,9 @@ public final class DeskApp extends Application {
      */
     public static void show(Request request) {
         asked = request;
-        Launching.begin(request);
+        if (!request.rehearsal()) {
+            launching = Launching.begin(request);
+        }
         Application.launch(DeskApp.class);
     }
 
@@ -51,13 +55,14 @@ public final class DeskApp extends Application {
             Rehearsal.of(asked.files().get(0), first);
             return;
         }
-        DeskHome home = DeskHome.ofUser(Platform::runLater);
-        home.holdRuns();
+        Launching ready = launching == null ? Launching.begin(asked) : launching;
+        DeskHome home = ready.home();
+        home.holdBack();
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> home.log().failure("unexpected, on " + thread.getName(), failure));
         Desk desk =
                 new Desk(home, new SystemChooser(), address -> getHostServices().showDocument(address));
-        desk.begin(asked, first);
-        FirstFrame.of(first.getScene(), home::letRun);
+        desk.begin(asked, ready, first);
+        FirstFrame.of(first.getScene(), home::goOn);
     }
 }

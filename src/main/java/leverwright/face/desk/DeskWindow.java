@@ -42,7 +42,8 @@ final class DeskWindow implements NoticeBars.Deeds {
     private final DeskModel model;
     private final Stage stage;
     private final SheetPane sheet;
-    private final SidePane side;
+    private final StackPane side = new StackPane();
+    private @Nullable SidePane dials;
     private final Outline outline;
     private final Edge edge;
     private final Layout layout;
@@ -59,13 +60,13 @@ final class DeskWindow implements NoticeBars.Deeds {
         this.model = model;
         this.stage = stage;
         sheet = new SheetPane(model);
-        side = new SidePane(model);
-        outline = new Outline(model, this::reveal);
+        outline = new Outline(this::reveal);
         edge = new Edge(outline);
         middle.setCenter(sheet);
         layout = new Layout(edge, middle, side);
         notices = new NoticeBars(model, this);
-        menus = new Menus(this, desk, model).bar();
+        Menus entries = new Menus(this, desk, model);
+        menus = entries.bar();
         BorderPane frame = new BorderPane(layout);
         frame.setTop(new VBox(menus, new TopBar(model, this::publish, this::showWords), notices));
         frame.setBottom(new StatusBar(model));
@@ -86,6 +87,17 @@ final class DeskWindow implements NoticeBars.Deeds {
             event.consume();
             close(() -> {});
         });
+        desk.home().afterFirstFrame(this::fillSide);
+        desk.home().afterFirstFrame(() -> outline.fill(model));
+        desk.home().afterFirstFrame(() -> entries.fill(menus));
+    }
+
+    private void fillSide() {
+        if (!closed) {
+            SidePane made = new SidePane(model);
+            dials = made;
+            side.getChildren().setAll(made);
+        }
     }
 
     private void follow(Looks looks) {
@@ -382,7 +394,10 @@ final class DeskWindow implements NoticeBars.Deeds {
         stage.titleProperty().unbind();
         closeFind();
         sheet.dispose();
-        side.dispose();
+        SidePane shown = dials;
+        if (shown != null) {
+            shown.dispose();
+        }
         model.close();
         desk.closed(this);
         stage.close();

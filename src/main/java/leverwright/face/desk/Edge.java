@@ -3,13 +3,13 @@ package leverwright.face.desk;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import leverwright.face.desk.style.Hint;
 
 /** The column at the left: the outline, or for a while something to read beside the sheet. */
 final class Edge extends BorderPane {
@@ -30,7 +30,7 @@ final class Edge extends BorderPane {
         heading.getStyleClass().add("heading");
         heading.setMinWidth(0);
         back.getStyleClass().add("plain");
-        back.setTooltip(new Tooltip("Back to the outline (Escape)"));
+        Hint.on(back, "Back to the outline (Escape)");
         back.setOnAction(event -> showOutline());
         back.managedProperty().bind(back.visibleProperty());
         Region space = new Region();

@@ -1,24 +1,72 @@
 package leverwright.face.desk;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
-import leverwright.workbook.document.WorkbookFiles;
+import java.util.concurrent.ExecutionException;
+import javafx.application.Platform;
+import leverwright.face.desk.model.DeskHome;
+import leverwright.workbook.json.JsonProblem;
+import org.jspecify.annotations.Nullable;
 
-/** What can be got ready on other threads while the toolkit starts. */
+/** What is got ready on another thread while the toolkit starts: the user's desk, and the first workbook as read. */
 final class Launching {
 
-    private Launching() {}
+    private final CompletableFuture<DeskHome> home;
+    private final @Nullable CompletableFuture<DeskHome.Read> first;
 
-    static void begin(DeskApp.Request request) {
-        CompletableFuture.runAsync(() -> request.files().stream().findFirst().ifPresent(Launching::readAhead));
+    private Launching(CompletableFuture<DeskHome> home, @Nullable CompletableFuture<DeskHome.Read> first) {
+        this.home = home;
+        this.first = first;
     }
 
-    /** Reads a file once, so that the reader's classes are there when it is opened; what is wrong with it is told then. */
-    private static void readAhead(Path file) {
+    /** Begins to get ready; returns at once. */
+    static Launching begin(DeskApp.Request request) {
+        CompletableFuture<DeskHome> home = CompletableFuture.supplyAsync(() -> DeskHome.ofUser(Platform::runLater));
+        if (request.files().isEmpty()) {
+            return new Launching(home, null);
+        }
+        Path file = request.files().get(0);
+        CompletableFuture<DeskHome.Read> read = new CompletableFuture<>();
+        home.thenAccept(made -> {
+            try {
+                read.complete(made.read(file));
+            } catch (IOException | RuntimeException problem) {
+                read.completeExceptionally(problem);
+            }
+        });
+        return new Launching(home, read);
+    }
+
+    /** Returns the user's desk. */
+    DeskHome home() {
+        return home.join();
+    }
+
+    /**
+     * Returns the first workbook of the request as read.
+     *
+     * @throws IOException when it cannot be read, in words
+     * @throws JsonProblem when it is not a workbook that this version can read, in words
+     */
+    DeskHome.Read first() throws IOException {
+        CompletableFuture<DeskHome.Read> reading = first;
+        if (reading == null) {
+            throw new IllegalStateException("no file was asked for");
+        }
         try {
-            WorkbookFiles.onDisk().read(file);
-        } catch (java.io.IOException | RuntimeException toldLater) {
-            return;
+            return reading.get();
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof IOException problem) {
+                throw problem;
+            }
+            if (failed.getCause() instanceof RuntimeException problem) {
+                throw problem;
+            }
+            throw new IllegalStateException(failed.getCause());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IOException("reading was interrupted; open the workbook again", stopped);
         }
     }
 }

@@ -29,10 +29,21 @@ final class Menus {
         this.model = model;
     }
 
+    /** Returns the menus by their names; their entries come with {@link #fill}. */
     MenuBar bar() {
-        MenuBar bar = new MenuBar(workbook(), edit(), compute(), view(), help());
+        MenuBar bar = new MenuBar(
+                new Menu("_Workbook"), new Menu("_Edit"), new Menu("_Compute"), new Menu("_View"), new Menu("_Help"));
         bar.setUseSystemMenuBar(true);
         return bar;
+    }
+
+    /** Puts the entries, and with them their keys, into the menus of a bar. */
+    void fill(MenuBar bar) {
+        workbook(bar.getMenus().get(0));
+        edit(bar.getMenus().get(1));
+        compute(bar.getMenus().get(2));
+        view(bar.getMenus().get(3));
+        help(bar.getMenus().get(4));
     }
 
     private MenuItem item(Keys key, Runnable action) {
@@ -50,14 +61,13 @@ final class Menus {
         return item;
     }
 
-    private Menu workbook() {
+    private void workbook(Menu menu) {
         Menu fresh = new Menu("New");
         for (Starter starter : Starter.values()) {
             fresh.getItems().add(plain(starter.title(), () -> desk.begin(starter)));
         }
         Menu recent = new Menu("Open recent");
         Menu shelf = new Menu("From the shelf");
-        Menu menu = new Menu("_Workbook");
         menu.setOnShowing(event -> {
             recent.getItems()
                     .setAll(desk.home().recent().stream()
@@ -85,7 +95,6 @@ final class Menus {
                         new SeparatorMenuItem(),
                         item(Keys.CLOSE, () -> window.close(() -> {})),
                         item(Keys.QUIT, desk::quit));
-        return menu;
     }
 
     private static String shortName(Path file) {
@@ -94,12 +103,11 @@ final class Menus {
         return folder == null || folder.getFileName() == null ? name : name + "   (" + folder.getFileName() + ")";
     }
 
-    private Menu edit() {
+    private void edit(Menu menu) {
         MenuItem undo = item(Keys.UNDO, window::undo);
         undo.disableProperty().bind(model.undoable().not());
         MenuItem redo = item(Keys.REDO, window::redo);
         redo.disableProperty().bind(model.redoable().not());
-        Menu menu = new Menu("_Edit");
         menu.getItems()
                 .addAll(
                         undo,
@@ -112,14 +120,12 @@ final class Menus {
                         item(Keys.MOVE_UP, () -> window.move(-1)),
                         item(Keys.MOVE_DOWN, () -> window.move(1)),
                         item(Keys.DELETE_CELL, window::delete));
-        return menu;
     }
 
-    private Menu compute() {
+    private void compute(Menu menu) {
         MenuItem stop = item(Keys.STOP, model::stop);
         MenuItem swap = item(Keys.SWAP, model::swapHeld);
         MenuItem trust = plain("Trust this workbook…", window::trust);
-        Menu menu = new Menu("_Compute");
         menu.setOnShowing(event -> {
             stop.setDisable(!model.busy().get());
             swap.setDisable(model.held().get().isEmpty());
@@ -140,10 +146,9 @@ final class Menus {
                         item(Keys.HOLD, window::holdOrLetGo),
                         swap,
                         item(Keys.RESET_DIALS, model::resetDials));
-        return menu;
     }
 
-    private Menu view() {
+    private void view(Menu menu) {
         Menu colours = new Menu("Colours");
         ToggleGroup group = new ToggleGroup();
         for (Colours each : Colours.values()) {
@@ -156,7 +161,6 @@ final class Menus {
         edge.setOnAction(event -> window.showEdge(edge.isSelected()));
         CheckMenuItem side = new CheckMenuItem("Figure and dials");
         side.setOnAction(event -> window.showSide(side.isSelected()));
-        Menu menu = new Menu("_View");
         menu.setOnShowing(event -> {
             int chosen = desk.home().looks().get().colours().ordinal();
             group.selectToggle(group.getToggles().get(chosen));
@@ -182,11 +186,9 @@ final class Menus {
                         item(Keys.SHEET, window::goToSheet),
                         item(Keys.DIALS, window::goToDials),
                         item(Keys.NEXT_PART, window::goToNextPart));
-        return menu;
     }
 
-    private Menu help() {
-        Menu menu = new Menu("_Help");
+    private void help(Menu menu) {
         menu.getItems()
                 .addAll(
                         item(Keys.BY_TASK, window::showTasks),
@@ -197,6 +199,5 @@ final class Menus {
                         plain("A first look round", window::showTour),
                         new SeparatorMenuItem(),
                         plain("About Leverwright", window::showAbout));
-        return menu;
     }
 }

@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** Every cell of the workbook by name, with its state in words; choosing one brings it into view. */
 final class Outline extends ListView<CellView> {
 
-    Outline(DeskModel model, Consumer<String> reveal) {
-        super(model.cells());
+    Outline(Consumer<String> reveal) {
         getStyleClass().add("outline");
         setAccessibleText("Cells of this workbook");
         setCellFactory(list -> new Entry());
@@ -31,6 +30,11 @@ final class Outline extends ListView<CellView> {
                 event.consume();
             }
         });
+    }
+
+    /** Shows the cells of a workbook, and follows them. */
+    void fill(DeskModel model) {
+        setItems(model.cells());
     }
 
     private void go(Consumer<String> reveal) {

@@ -6,11 +6,11 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import leverwright.face.desk.model.DeskModel;
+import leverwright.face.desk.style.Hint;
 
 /** What stands over the sheet: what the workbook is called, who wrote it, and what is done with the whole of it. */
 final class TopBar extends HBox {
@@ -34,13 +34,13 @@ final class TopBar extends HBox {
         Button words = new Button("…");
         words.getStyleClass().add("plain");
         words.setAccessibleText("Title, author and purpose of the workbook");
-        words.setTooltip(new Tooltip("Title, author and purpose"));
+        Hint.on(words, "Title, author and purpose");
         words.setOnAction(event -> about.run());
         words.setMinWidth(USE_PREF_SIZE);
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
 
-        beforeAfter.setTooltip(new Tooltip("Hold what is shown now, to see it beside what comes"));
+        Hint.on(beforeAfter, "Hold what is shown now, to see it beside what comes");
         beforeAfter.setOnAction(event -> {
             if (beforeAfter.isSelected()) {
                 model.hold();
@@ -48,18 +48,18 @@ final class TopBar extends HBox {
                 model.letGo();
             }
         });
-        swap.setTooltip(new Tooltip("Go to the held setting, and hold the one of now"));
+        Hint.on(swap, "Go to the held setting, and hold the one of now");
         swap.setOnAction(event -> model.swapHeld());
         swap.managedProperty().bind(swap.visibleProperty());
         swap.visibleProperty()
                 .bind(Bindings.createBooleanBinding(() -> model.held().get().isPresent(), model.held()));
         model.held().addListener((property, before, now) -> beforeAfter.setSelected(now.isPresent()));
         Button page = new Button("Publish");
-        page.setTooltip(new Tooltip("Write the workbook as one page to read, print and check"));
+        Hint.on(page, "Write the workbook as one page to read, print and check");
         page.setOnAction(event -> publish.run());
         Button top = new Button("Compute from the top");
         top.getStyleClass().add("primary");
-        top.setTooltip(new Tooltip("Run every script anew, from the first to the last"));
+        Hint.on(top, "Run every script anew, from the first to the last");
         top.setOnAction(event -> model.computeFromTheTop());
         for (Region button : new Region[] {beforeAfter, swap, page, top}) {
             button.setMinWidth(USE_PREF_SIZE);

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.Attributes;
 import java.util.jar.JarOutputStream;
@@ -55,7 +56,7 @@ public final class DeskLaunch {
             }
             empty.forEach((what, value) -> add(figures, "empty " + what, value));
             desk.forEach((what, value) -> add(figures, "desk " + what, value));
-            for (String what : List.of("typed", "moved")) {
+            for (String what : List.of("typed", "fresh", "moved")) {
                 add(
                         figures,
                         "ratio " + what + " over empty typed",
@@ -169,6 +170,8 @@ public final class DeskLaunch {
         builder.environment().put("XDG_STATE_HOME", folder.resolve("state").toString());
         long start = System.nanoTime();
         Process process = builder.start();
+        // The probe ends by itself within a minute; what ends neither itself nor is ended holds up everything.
+        CompletableFuture.delayedExecutor(90, TimeUnit.SECONDS).execute(process::destroyForcibly);
         Map<String, Double> seen = new LinkedHashMap<>();
         try (BufferedReader lines = process.inputReader(StandardCharsets.UTF_8)) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
@@ -176,6 +179,8 @@ public final class DeskLaunch {
                 String[] words = line.split(" ");
                 if (words[0].equals("probe") && words[1].equals("memory") && words.length > 3) {
                     seen.put(words[2].replace(":", "") + " MB", Double.parseDouble(words[3]) / 1024);
+                } else if (words[0].equals("probe") && words[1].equals("late")) {
+                    System.out.println("not within a minute: " + line);
                 } else if (words[0].equals("probe")) {
                     seen.put(words[1], milliseconds);
                 }

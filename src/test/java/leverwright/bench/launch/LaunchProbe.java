@@ -5,37 +5,41 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.function.Predicate;
 import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.text.Text;
 import javafx.stage.Window;
 import leverwright.face.command.Main;
 import org.fxmisc.richtext.CodeArea;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Starts the packaged desk as its launcher does and says on standard output, as soon as each is so: {@code typed}, a key
- * typed in the first script has been drawn; {@code fresh}, every script has its results; {@code moved}, a dial has moved a
- * number; {@code memory}, the resident memory in kB; then it ends.
+ * typed in the first script has been drawn; {@code fresh}, a run has brought every script its results; {@code moved}, what
+ * the sheet shows has followed a dial that was turned as soon as there was one; {@code memory}, the resident memory in kB;
+ * then it ends. What is not so within a minute is called {@code late}.
  */
 public final class LaunchProbe {
 
+    private static final long PATIENCE_NANOS = 60_000_000_000L;
+
+    private final long begin = System.nanoTime();
     private final boolean whole;
+    private final boolean training;
     private int drawn;
     private boolean typing;
     private boolean typed;
     private boolean fresh;
     private boolean turned;
+    private boolean moved;
     private String before = "";
-
-    private final boolean training;
 
     private LaunchProbe(boolean whole, boolean training) {
         this.whole = whole;
@@ -58,7 +62,7 @@ public final class LaunchProbe {
 
     private void loop() {
         try {
-            while (true) {
+            while (System.nanoTime() - begin < PATIENCE_NANOS) {
                 Thread.sleep(20);
                 try {
                     Platform.runLater(this::look);
@@ -69,6 +73,8 @@ public final class LaunchProbe {
         } catch (InterruptedException end) {
             Thread.currentThread().interrupt();
         }
+        say("late " + (typed ? "" : "typed ") + (fresh ? "" : "fresh ") + (moved ? "" : "moved"));
+        Runtime.getRuntime().halt(1);
     }
 
     private void look() {
@@ -83,26 +89,35 @@ public final class LaunchProbe {
         }
         if (!typed) {
             type(scene);
-        } else if (!fresh) {
-            fresh = text(scene.getRoot()).contains("scripts fresh");
-            if (fresh) {
-                say("fresh");
-            }
-        } else if (!turned) {
+            return;
+        }
+        if (!fresh && statesFresh(scene)) {
+            fresh = true;
+            say("fresh");
+        }
+        if (!turned) {
             turn(scene);
-        } else if (!words(scene).equals(before)) {
+        } else if (!moved && !words(scene).equals(before)) {
+            moved = true;
             say("moved");
+        }
+        if (fresh && moved) {
             end();
         }
     }
 
+    /** Types into the first script there is, not into whichever can be typed into first. */
     private void type(Scene scene) {
-        CodeArea area = (CodeArea) all(scene.getRoot())
-                .filter(CodeArea.class::isInstance)
-                .filter(node -> ((CodeArea) node).getText().contains("var "))
-                .findFirst()
+        if (typing) {
+            return;
+        }
+        CodeArea area = first(scene.getRoot(), node -> node.getStyleClass().contains("script-strip"))
+                .or(() -> Optional.of(scene.getRoot()))
+                .flatMap(strip -> first(strip, CodeArea.class::isInstance))
+                .map(CodeArea.class::cast)
+                .filter(found -> found.getText().contains("var "))
                 .orElse(null);
-        if (area == null || typing) {
+        if (area == null) {
             return;
         }
         typing = true;
@@ -110,6 +125,9 @@ public final class LaunchProbe {
         area.moveTo(area.getLength());
         Event.fireEvent(area, new KeyEvent(KeyEvent.KEY_TYPED, " ", "", KeyCode.UNDEFINED, false, false, false, false));
         scene.addPostLayoutPulseListener(() -> {
+            if (typed) {
+                return;
+            }
             if (area.getText().endsWith(" ") && ++drawn == 2) {
                 typed = true;
                 say("typed");
@@ -122,38 +140,48 @@ public final class LaunchProbe {
         Platform.requestNextPulse();
     }
 
+    /** Words of a run end with how long it took; those of the file's record do not. */
+    private static boolean statesFresh(Scene scene) {
+        return first(scene.getRoot(), node -> node.getStyleClass().contains("status-bar"))
+                .flatMap(bar -> first(
+                        bar,
+                        node -> node instanceof Label label && label.getText().contains("scripts fresh, ")))
+                .isPresent();
+    }
+
     private void turn(Scene scene) {
-        @Nullable
-        Slider slider = (Slider) all(scene.getRoot())
-                .filter(Slider.class::isInstance)
-                .findFirst()
-                .orElse(null);
-        if (slider != null) {
+        first(scene.getRoot(), Slider.class::isInstance).ifPresent(slider -> {
             before = words(scene);
-            turned = true;
+            turned = !before.isEmpty();
+            if (!turned) {
+                return;
+            }
             slider.requestFocus();
-            slider.increment();
-        }
+            ((Slider) slider).increment();
+        });
     }
 
-    /** The numbers of the tables, without what stands beside the dials. */
+    /** What stands for the first figure of the sheet in words: its numbers follow the dial. */
     private static String words(Scene scene) {
-        Node sheet = scene.lookup(".sheet");
-        return sheet == null ? "" : text(sheet);
+        return first(scene.getRoot(), node -> node.getStyleClass().contains("sheet"))
+                .flatMap(sheet -> first(sheet, node -> node.getStyleClass().contains("figure")))
+                .map(figure -> String.valueOf(figure.getAccessibleText()))
+                .orElse("");
     }
 
-    private static String text(Node node) {
-        StringBuilder words = new StringBuilder();
-        all(node).filter(Text.class::isInstance).forEach(text -> words.append(((Text) text).getText()));
-        return words.toString();
-    }
-
-    private static Stream<Node> all(Node node) {
-        return node instanceof Parent parent
-                ? Stream.concat(
-                        Stream.of(node),
-                        parent.getChildrenUnmodifiable().stream().flatMap(LaunchProbe::all))
-                : Stream.of(node);
+    private static Optional<Node> first(Node node, Predicate<Node> wanted) {
+        if (wanted.test(node)) {
+            return Optional.of(node);
+        }
+        if (node instanceof Parent parent) {
+            for (Node child : parent.getChildrenUnmodifiable()) {
+                Optional<Node> found = first(child, wanted);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private static void say(String what) {

@@ -7,7 +7,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
@@ -19,6 +18,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.model.DialView;
+import leverwright.face.desk.style.Hint;
 import leverwright.face.draw.ValueText;
 import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Unit;
@@ -118,8 +118,7 @@ final class DialControl extends VBox {
         set(from, unit.format(declared.from()));
         set(to, unit.format(declared.to()));
         String step = "step " + unit.format(declared.step());
-        slider.setTooltip(slider.getTooltip() == null ? new Tooltip() : slider.getTooltip());
-        slider.getTooltip().setText(step + "; wheel and arrow keys turn it");
+        Hint.on(slider, step + "; wheel and arrow keys turn it");
         showSetting();
     }
 

@@ -10,23 +10,36 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import javafx.stage.Popup;
 import javafx.stage.Screen;
+import org.jspecify.annotations.Nullable;
 
 /** A small leaf that floats beside a place in a text, dressed as the window is; the focus stays in the text. */
 final class Floating {
 
     private static final double GAP = 3;
 
-    private final Popup popup = new Popup();
+    private final boolean hidesItself;
     private final VBox leaf = new VBox();
 
+    /** Made when the leaf is first shown: a window of its own takes long to make, and most scripts are only read. */
+    private @Nullable Popup made;
+
     Floating(String style, boolean hidesItself) {
+        this.hidesItself = hidesItself;
         leaf.getStyleClass().add(style);
-        VBox root = new VBox(leaf);
-        popup.getContent().add(root);
-        popup.setAutoFix(true);
-        popup.setAutoHide(hidesItself);
-        popup.setHideOnEscape(false);
-        popup.setConsumeAutoHidingEvents(false);
+    }
+
+    private Popup popup() {
+        Popup popup = made;
+        if (popup == null) {
+            popup = new Popup();
+            popup.getContent().add(new VBox(leaf));
+            popup.setAutoFix(true);
+            popup.setAutoHide(hidesItself);
+            popup.setHideOnEscape(false);
+            popup.setConsumeAutoHidingEvents(false);
+            made = popup;
+        }
+        return popup;
     }
 
     VBox leaf() {
@@ -34,11 +47,13 @@ final class Floating {
     }
 
     boolean isShowing() {
-        return popup.isShowing();
+        return made != null && made.isShowing();
     }
 
     void hide() {
-        popup.hide();
+        if (made != null) {
+            made.hide();
+        }
     }
 
     /**
@@ -53,6 +68,7 @@ final class Floating {
         if (scene == null || scene.getWindow() == null || !scene.getWindow().isShowing()) {
             return;
         }
+        Popup popup = popup();
         dress((Parent) popup.getContent().get(0), scene.getRoot());
         if (!popup.isShowing()) {
             popup.show(owner, place.getMinX(), place.getMaxY() + GAP);

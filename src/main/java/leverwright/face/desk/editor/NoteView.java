@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import leverwright.face.desk.style.Hint;
 import leverwright.face.draw.Markup;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
@@ -212,7 +213,7 @@ final class NoteView extends VBox {
         }
         Hyperlink shown = new Hyperlink(plain(link));
         shown.setAccessibleText(plain(link) + ", link to " + address);
-        shown.setTooltip(new javafx.scene.control.Tooltip(address));
+        Hint.on(shown, address);
         shown.setOnAction(event -> follow.accept(address));
         flow.getChildren().add(shown);
     }

@@ -6,6 +6,7 @@ import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
+import javafx.scene.input.ContextMenuEvent;
 import leverwright.face.desk.model.CellShown;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
@@ -58,9 +59,12 @@ final class OpenScript {
         typing = area.multiPlainChanges().subscribe(this::typed);
         area.caretPositionProperty().addListener(moved);
         area.focusedProperty().addListener(focus);
-        area.setContextMenu(menu());
+        area.addEventFilter(ContextMenuEvent.CONTEXT_MENU_REQUESTED, event -> {
+            if (area.getContextMenu() == null) {
+                area.setContextMenu(menu());
+            }
+        });
         markError();
-        ApiIndex.warmUp();
     }
 
     SourceFrame frame() {

@@ -1,7 +1,6 @@
 package leverwright.face.desk.editor;
 
 import java.util.Optional;
-import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.geometry.Bounds;
@@ -95,7 +94,7 @@ public final class ScriptEditor extends Region {
         Bounds bounds = localToScene(getLayoutBounds());
         if (bounds.getMaxY() >= -scene.getHeight() && bounds.getMinY() <= 2 * scene.getHeight()) {
             waking = true;
-            Platform.runLater(() -> {
+            Waking.ask(() -> {
                 waking = false;
                 if (!disposed) {
                     wake();

@@ -40,8 +40,8 @@ public final class DeskHome implements AutoCloseable {
     private final ObservableList<Path> recent = FXCollections.observableArrayList();
     private final ReadOnlyObjectWrapper<Looks> looks = new ReadOnlyObjectWrapper<>(Looks.STANDARD);
     private final WorkbookFiles files = WorkbookFiles.onDisk();
-    private final List<Runnable> waiting = new ArrayList<>();
-    private boolean runsWait;
+    private final List<Runnable> heldBack = new ArrayList<>();
+    private boolean holding;
 
     /**
      * Makes a desk.
@@ -108,8 +108,10 @@ public final class DeskHome implements AutoCloseable {
      */
     public Read read(Path file) throws IOException {
         OpenedWorkbook opened = files.read(file);
-        Permission permission = isOfShelf(opened.stamp()) ? Permission.GATED : trust.of(opened.stamp());
-        return new Read(file.toAbsolutePath().normalize(), opened.workbook(), opened.stamp(), permission);
+        Path whole = file.toAbsolutePath().normalize();
+        boolean shipped = isOnShelf(whole) || isOfShelf(opened.stamp());
+        Permission permission = shipped ? Permission.GATED : trust.of(opened.stamp());
+        return new Read(whole, opened.workbook(), opened.stamp(), permission);
     }
 
     /**
@@ -264,27 +266,33 @@ public final class DeskHome implements AutoCloseable {
     }
 
     /**
-     * Lets the first runs of workbooks wait until {@link #letRun()}: a window that begins to show is not to share the
-     * processors with the compiler.
+     * Holds back until {@link #goOn()} whatever the first picture of a window does not need: it is not to share the
+     * processors with the compiler, nor the window's thread with menus.
      */
-    public void holdRuns() {
-        runsWait = true;
+    public void holdBack() {
+        holding = true;
     }
 
-    /** Lets workbooks run, those that wait for it too. */
-    public void letRun() {
-        runsWait = false;
-        List<Runnable> all = List.copyOf(waiting);
-        waiting.clear();
-        all.forEach(Runnable::run);
-    }
-
-    /** Does something now, or where runs wait, with {@link #letRun()}. */
-    void whenRunsMay(Runnable first) {
-        if (runsWait) {
-            waiting.add(first);
+    /** Does what was held back, in the order in which it was wished for; what is typed meanwhile comes in between. */
+    public void goOn() {
+        if (heldBack.isEmpty()) {
+            holding = false;
         } else {
-            first.run();
+            heldBack.remove(0).run();
+            view.execute(this::goOn);
+        }
+    }
+
+    /**
+     * Does something now, or where the first picture of a window is still to come, after it.
+     *
+     * @param task what to do on the window's thread
+     */
+    public void afterFirstFrame(Runnable task) {
+        if (holding) {
+            heldBack.add(task);
+        } else {
+            task.run();
         }
     }
 

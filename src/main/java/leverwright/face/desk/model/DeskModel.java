@@ -79,7 +79,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
                 "Text of this workbook was typed and never saved. Bring it back or forget it."));
         long poll = home.timing().poll().toMillis();
         disk.scheduleWithFixedDelay(this::lookAtDisk, poll, poll, TimeUnit.MILLISECONDS);
-        home.whenRunsMay(() -> compute(Duration.ZERO));
+        home.afterFirstFrame(() -> compute(Duration.ZERO));
     }
 
     private static ScheduledThreadPoolExecutor executor(String name) {

@@ -8,13 +8,13 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import leverwright.face.desk.style.DeskStyle;
+import leverwright.face.desk.style.Hint;
 import leverwright.mechanics.working.Sketch;
 import leverwright.run.result.FigureResult;
 import leverwright.run.result.Result;
@@ -66,7 +66,7 @@ final class FigureBody implements ResultBody {
         Button button = new Button(words);
         button.getStyleClass().addAll("plain", "small");
         button.setAccessibleText(help);
-        button.setTooltip(new Tooltip(help));
+        Hint.on(button, help);
         return button;
     }
 

@@ -10,13 +10,13 @@ import javafx.animation.AnimationTimer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.scene.AccessibleRole;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Polyline;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.model.DialView;
+import leverwright.face.desk.style.Hint;
 import leverwright.face.draw.DrawnFigure;
 import leverwright.face.draw.FigureDrawing;
 import leverwright.face.draw.FigureFrame;
@@ -219,14 +219,12 @@ final class FigurePane extends PicturePane<DrawnFigure> {
         private Sketch.@Nullable Handle handle;
         private @Nullable DialView dial;
         private @Nullable DrawnFigure figure;
-        private final Tooltip words = new Tooltip();
 
         Grip() {
             getStyleClass().add("figure-handle");
             setManaged(false);
             setFocusTraversable(true);
             setAccessibleRole(AccessibleRole.SLIDER);
-            Tooltip.install(this, words);
             setOnMouseEntered(event -> showWay());
             setOnMouseExited(event -> hideWay());
             setOnMousePressed(this::press);
@@ -249,7 +247,7 @@ final class FigurePane extends PicturePane<DrawnFigure> {
             Point2D at = figure.place(handle.at());
             resizeRelocate(at.getX() * factor() - GRIP, at.getY() * factor() - GRIP, 2 * GRIP, 2 * GRIP);
             String text = dial.name() + " " + dial.setting().get();
-            words.setText("Drag: " + text);
+            Hint.on(this, "Drag: " + text);
             setAccessibleText(text + ", drag or arrow keys");
             if (way.isVisible() && (isHover() || isFocused() || dragged == this)) {
                 showWay();

@@ -11,13 +11,13 @@ import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.model.Pin;
+import leverwright.face.desk.style.Hint;
 import leverwright.face.publish.Notes;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
@@ -34,7 +34,6 @@ public final class ResultCard extends VBox {
     private final ResultHost host;
     private final HBox head = new HBox();
     private final Label title = new Label();
-    private final Tooltip whole = new Tooltip();
     private final Label told = new Label();
     private final NotesBox notes = new NotesBox();
     private final Button more = new Button("…");
@@ -58,7 +57,6 @@ public final class ResultCard extends VBox {
         setAccessibleRole(AccessibleRole.PARENT);
         title.getStyleClass().add("result-title");
         title.setMinWidth(0);
-        title.setTooltip(whole);
         title.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(title, Priority.ALWAYS);
         told.getStyleClass().addAll("quiet", "small");
@@ -110,7 +108,7 @@ public final class ResultCard extends VBox {
         String name = used.title(now);
         if (!name.equals(title.getText())) {
             title.setText(name);
-            whole.setText(name);
+            Hint.on(title, name);
             more.setAccessibleText("What can be done with " + (name.isEmpty() ? "this text" : name));
         }
         shown = now;

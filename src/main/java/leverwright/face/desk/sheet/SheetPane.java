@@ -3,6 +3,7 @@ package leverwright.face.desk.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.collections.ListChangeListener;
@@ -19,6 +20,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
+import javafx.util.Duration;
 import leverwright.face.desk.model.Caret;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
@@ -56,6 +58,12 @@ public final class SheetPane extends Region implements StripDeeds {
     private double anchorOffset;
     private int seam = -1;
     private boolean placing;
+
+    /** Strips below the view are built one by one in pauses, each when this is over. */
+    private final PauseTransition ahead = new PauseTransition(Duration.millis(40));
+
+    private boolean mayBuildAhead;
+    private boolean aheadAsked;
 
     /**
      * Shows a workbook.
@@ -96,6 +104,7 @@ public final class SheetPane extends Region implements StripDeeds {
         setOnMouseExited(event -> hideSeam());
         sceneProperty().addListener((property, before, now) -> followFocus(now));
         cells.addListener(follow);
+        ahead.setOnFinished(event -> buildAhead());
         take();
     }
 
@@ -231,9 +240,14 @@ public final class SheetPane extends Region implements StripDeeds {
             if (slot.top > top + (1 + AHEAD) * height) {
                 break;
             }
+            if (slot.strip == null && slot.top > top + height && !mayBuildAhead) {
+                buildAheadLater();
+                break;
+            }
             if (slot.strip == null) {
                 slot.strip = build(slot.cell);
                 built = true;
+                mayBuildAhead &= slot.top <= top + height;
             }
         }
         if (built) {
@@ -252,6 +266,20 @@ public final class SheetPane extends Region implements StripDeeds {
             }
         }
         return changed || built;
+    }
+
+    /** Builds one strip below the view once what is in view has been painted. */
+    private void buildAheadLater() {
+        if (!aheadAsked) {
+            aheadAsked = true;
+            ahead.playFromStart();
+        }
+    }
+
+    private void buildAhead() {
+        aheadAsked = false;
+        mayBuildAhead = true;
+        requestLayout();
     }
 
     /** Gives up strips far from the view, but none that holds the focus. */
@@ -479,6 +507,7 @@ public final class SheetPane extends Region implements StripDeeds {
 
     /** Stops following the workbook. */
     public void dispose() {
+        ahead.stop();
         cells.removeListener(follow);
         followFocus(null);
         slots.all().forEach(this::giveUp);

@@ -6,7 +6,6 @@ import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -14,6 +13,7 @@ import javafx.scene.layout.Region;
 import leverwright.face.desk.model.CellShown;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
+import leverwright.face.desk.style.Hint;
 import leverwright.run.result.CellState;
 
 /** The line over a cell: what it is called, how it stands, and what can be done with it. */
@@ -34,7 +34,7 @@ final class StripHead extends HBox {
         getStyleClass().add("strip-head");
         grip.getStyleClass().add("grip");
         grip.setAccessibleText("Drag to move the cell");
-        Tooltip.install(grip, new Tooltip("Drag to move the cell"));
+        Hint.on(grip, "Drag to move the cell");
         grip.setOnMousePressed(event -> event.consume());
         grip.setOnMouseDragged(event -> deeds.dragging(cell.id(), event.getSceneY()));
         grip.setOnMouseReleased(event -> deeds.dropped(cell.id(), event.getSceneY()));
