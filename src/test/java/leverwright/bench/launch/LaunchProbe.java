@@ -18,6 +18,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Window;
 import leverwright.face.command.Main;
+import leverwright.face.desk.sheet.SheetPane;
 import org.fxmisc.richtext.CodeArea;
 
 /**
@@ -163,7 +164,7 @@ public final class LaunchProbe {
 
     /** What stands for the first figure of the sheet in words: its numbers follow the dial. */
     private static String words(Scene scene) {
-        return first(scene.getRoot(), node -> node.getStyleClass().contains("sheet"))
+        return first(scene.getRoot(), SheetPane.class::isInstance)
                 .flatMap(sheet -> first(sheet, node -> node.getStyleClass().contains("figure")))
                 .map(figure -> String.valueOf(figure.getAccessibleText()))
                 .orElse("");
