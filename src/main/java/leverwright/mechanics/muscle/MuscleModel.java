@@ -385,13 +385,7 @@ public final class MuscleModel {
     public double greatestMoment(Lifter lifter, Axis axis, boolean positive, double angle) {
         Map<Axis, Double> angles = new EnumMap<>(Axis.class);
         angles.put(axis, angle);
-        double sum = 0;
-        for (MuscleState state : states(lifter, angles)) {
-            double arm = state.arms().getOrDefault(axis, 0.0);
-            if (arm > 0 == positive) {
-                sum += Math.abs(arm) * state.capacity();
-            }
-        }
+        double sum = new QuickForces(this, lifter, angles, angles).greatestMoment(positive);
         if (sum == 0) {
             throw new IllegalArgumentException(
                     "no muscle on file makes " + axis.action(positive ? 1 : -1) + "; test another action");

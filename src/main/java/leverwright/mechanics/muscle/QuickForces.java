@@ -165,6 +165,18 @@ public final class QuickForces {
         return settled;
     }
 
+    /** The greatest moment about the first axis, with every muscle of one direction at its capacity, N·m. */
+    double greatestMoment(boolean positive) {
+        double sum = 0;
+        for (int i = 0; i < MUSCLES.length; i++) {
+            double arm = arms[0][i];
+            if (present[i] && arm > 0 == positive) {
+                sum += Math.abs(arm) * capacities[i];
+            }
+        }
+        return sum;
+    }
+
     /** Returns whether any of some muscles works about an axis of this posture. */
     public boolean has(Muscles muscles) {
         for (Muscle muscle : muscles.members()) {

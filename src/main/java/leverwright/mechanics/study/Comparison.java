@@ -31,12 +31,21 @@ public final class Comparison {
     private static final double ALIKE = 1e-9;
 
     private final List<Performance> performances;
+    /** Names given; empty to make them of exercise, lifter and settings. */
+    private final List<String> called;
+
     private final String equal;
     private final List<String> notes;
     private final UnaryOperator<Spread> unsure;
 
-    private Comparison(List<Performance> performances, String equal, List<String> notes, UnaryOperator<Spread> unsure) {
+    private Comparison(
+            List<Performance> performances,
+            List<String> called,
+            String equal,
+            List<String> notes,
+            UnaryOperator<Spread> unsure) {
         this.performances = List.copyOf(performances);
+        this.called = List.copyOf(called);
         this.equal = equal;
         this.notes = List.copyOf(notes);
         this.unsure = unsure;
@@ -52,12 +61,12 @@ public final class Comparison {
             throw new IllegalArgumentException(
                     "a comparison has " + performances.size() + " performances; allowed: 2 to " + MOST);
         }
-        return new Comparison(performances, "the loads and settings as written", List.of(), each -> each);
+        return new Comparison(performances, List.of(), "the loads and settings as written", List.of(), each -> each);
     }
 
     /** Returns this comparison with inputs that are unsure, for how surely one asks more: as of a {@link Spread}. */
     public Comparison unsure(UnaryOperator<Spread> inputs) {
-        return new Comparison(performances, equal, notes, each -> inputs.apply(unsure.apply(each)));
+        return new Comparison(performances, called, equal, notes, each -> inputs.apply(unsure.apply(each)));
     }
 
     /**
@@ -70,7 +79,8 @@ public final class Comparison {
         double wanted = reading.si(performances.get(0).posture());
         List<Performance> set = new ArrayList<>();
         List<String> said = new ArrayList<>(notes);
-        List<String> names = Named.of(performances);
+        List<String> names = names();
+        List<String> kept = new ArrayList<>(called.isEmpty() ? List.of() : called.subList(0, 1));
         for (int k = 0; k < performances.size(); k++) {
             Performance each = performances.get(k);
             if (k == 0) {
@@ -81,6 +91,9 @@ public final class Comparison {
                 Knob<Mass> load = load(each.exercise());
                 Performance changed = with(each, load, reading, performances.get(0));
                 set.add(changed);
+                if (!called.isEmpty()) {
+                    kept.add(called.get(k));
+                }
                 said.add(names.get(k) + " then has " + load.name() + " "
                         + load.text(Mass.of(rounded(changed.exercise().get(load).si()))) + ".");
             } catch (IllegalArgumentException none) {
@@ -95,7 +108,7 @@ public final class Comparison {
                         + (reading.sides().words().isEmpty()
                                 ? ""
                                 : " " + reading.sides().words());
-        return new Comparison(set, words, said, unsure);
+        return new Comparison(set, kept, words, said, unsure);
     }
 
     private static double rounded(double kilograms) {
@@ -133,8 +146,26 @@ public final class Comparison {
         return performances;
     }
 
+    /**
+     * Returns this comparison with names of one's own.
+     *
+     * @param names one for each performance, in their order
+     * @throws IllegalArgumentException if there is not one for each
+     */
+    public Comparison called(List<String> names) {
+        if (names.size() != performances.size() || names.stream().anyMatch(String::isBlank)) {
+            throw new IllegalArgumentException(
+                    names.size() + " names for " + performances.size() + " performances; give one for each");
+        }
+        return new Comparison(performances, names, equal, notes, unsure);
+    }
+
+    private List<String> names() {
+        return called.isEmpty() ? Named.of(performances) : called;
+    }
+
     private String title(String what) {
-        return what + ": " + String.join(", ", Named.of(performances));
+        return what + ": " + String.join(", ", names());
     }
 
     private List<String> allNotes() {
@@ -167,7 +198,7 @@ public final class Comparison {
         for (Reading<?> reading : readings) {
             headings.add(reading.label(performances.get(0)));
         }
-        List<String> names = Named.of(performances);
+        List<String> names = names();
         List<List<Object>> rows = new ArrayList<>();
         for (int k = 0; k < performances.size(); k++) {
             List<Object> row = new ArrayList<>();
@@ -206,7 +237,7 @@ public final class Comparison {
             }
         }
         @Nullable SpreadResult drawn = drawn(crew, pairs);
-        List<String> names = Named.of(performances);
+        List<String> names = names();
         List<List<Object>> rows = new ArrayList<>();
         for (int p = 0; p < pairs.size(); p++) {
             rows.add(row(pairs.get(p), p, names, drawn));
@@ -302,7 +333,7 @@ public final class Comparison {
     public Listing frontTable(Reading<?> target, Reading<?> cost) {
         double[] targets = values(target);
         double[] costs = values(cost);
-        List<String> names = Named.of(performances);
+        List<String> names = names();
         List<List<Object>> rows = new ArrayList<>();
         for (int k = 0; k < targets.length; k++) {
             String word =
@@ -359,7 +390,7 @@ public final class Comparison {
             line.add(most);
         }
         curves.add(Curves.Curve.of("most for this cost or less", target.unit(), target.sides(), line));
-        List<String> names = Named.of(performances);
+        List<String> names = names();
         for (int k = 0; k < costs.length; k++) {
             List<@Nullable Double> dot = new ArrayList<>();
             for (double at : axis) {

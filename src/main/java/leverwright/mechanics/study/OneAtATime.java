@@ -55,7 +55,7 @@ public final class OneAtATime implements Listed {
     OneAtATime(Spread spread, Reading<?> reading) {
         this.reading = reading;
         this.label = reading.label(spread.performance());
-        this.title = "One input at a time: " + spread.performance();
+        this.title = "One input at a time: " + label + ", " + spread.performance();
         List<SpreadInput> inputs = spread.inputs();
         Trials trials = new Trials(spread.performances(), inputs, List.of(new Asked(0, reading)));
         for (int k = 0; k < PLACES; k++) {

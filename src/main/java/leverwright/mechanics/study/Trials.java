@@ -15,6 +15,9 @@ final class Trials {
     private final List<SpreadInput> inputs;
     private final List<Asked> asked;
     private final int[] from;
+    /** For each quantity the first that is the same one. */
+    private final int[] same;
+
     private final int axes;
     private final Map<String, Integer> reasons = new LinkedHashMap<>();
 
@@ -29,6 +32,12 @@ final class Trials {
             next += inputs.get(i).axes();
         }
         axes = next;
+        this.same = new int[asked.size()];
+        Map<Asked, Integer> first = new LinkedHashMap<>();
+        for (int q = 0; q < same.length; q++) {
+            first.putIfAbsent(asked.get(q), q);
+            same[q] = first.getOrDefault(asked.get(q), q);
+        }
     }
 
     /** How many numbers a point has. */
@@ -68,7 +77,7 @@ final class Trials {
         }
         @Nullable HeldPosture[] held = new HeldPosture[trial.performances.length];
         for (int q = 0; q < values.length; q++) {
-            values[q] = value(asked.get(q), trial, held);
+            values[q] = same[q] < q ? values[same[q]] : value(asked.get(q), trial, held);
         }
         return values;
     }

@@ -48,6 +48,15 @@ public final class CompareWord implements ResultBuilder {
     }
 
     /**
+     * Gives names of one's own to what is compared.
+     *
+     * @param names one for each, in their order
+     */
+    public CompareWord called(String... names) {
+        return new CompareWord(comparison.called(List.of(names)));
+    }
+
+    /**
      * Sets each load so that a reading is the same in all: that of the first.
      *
      * @param reading what shall be equal

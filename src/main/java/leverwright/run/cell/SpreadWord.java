@@ -21,6 +21,7 @@ import leverwright.mechanics.working.Curves;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Verdict;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A spread that a cell begins: {@code spread(squat.by(ines)).vary(TORSO_LEAN, withinLimits(deg(5))).of(moment(HIP))}. Words that
@@ -31,6 +32,14 @@ public final class SpreadWord implements ResultBuilder {
 
     private final Spread spread;
     private final double sure;
+    /** How the claim that was made last is marked; null before the first. */
+    private @Nullable Marks last;
+
+    /** What may still be said of a claim. */
+    private static final class Marks {
+        private boolean forReader;
+        private boolean doubted;
+    }
 
     SpreadWord(Spread spread) {
         this(spread, SURE);
@@ -263,11 +272,33 @@ public final class SpreadWord implements ResultBuilder {
     private SpreadWord claim(Order order, String words) {
         Claims.sentence(order.sentence());
         SpreadResult result = spread.orders(CellCrew.crew(), List.of(order));
-        Words.show(() -> claim(order, words, result));
+        Marks marks = new Marks();
+        Words.show(() -> claim(order, words, result, marks));
+        last = marks;
         return this;
     }
 
-    private ClaimResult claim(Order order, String words, SpreadResult result) {
+    private Marks last() {
+        Marks marks = last;
+        if (marks == null) {
+            throw new IllegalArgumentException("no claim was made yet; write .holds(\"…\", …) first");
+        }
+        return marks;
+    }
+
+    /** Marks the claim made last as one that the reader is meant to complete: a recheck compares it with its record. */
+    public SpreadWord forReader() {
+        last().forReader = true;
+        return this;
+    }
+
+    /** Marks the claim made last as doubted by the author: a recheck compares it with its record. */
+    public SpreadWord doubted() {
+        last().doubted = true;
+        return this;
+    }
+
+    private ClaimResult claim(Order order, String words, SpreadResult result, Marks marks) {
         double share = result.probability(0);
         double doubt = result.doubt(0);
         Quantity quantity = new Quantity(share, Math.max(0, share - doubt), Math.min(1, share + doubt), Unit.PERCENT);
@@ -291,8 +322,8 @@ public final class SpreadWord implements ResultBuilder {
                 "holds in at least " + Unit.PERCENT.format(sure) + " of the draws",
                 verdict,
                 reason,
-                false,
-                false,
+                marks.forReader,
+                marks.doubted,
                 "",
                 List.of(spread.performance().toString()),
                 null,
