@@ -165,7 +165,7 @@ public final class Comparison {
     }
 
     private String title(String what) {
-        return what + ": " + String.join(", ", names());
+        return what + ": " + String.join("; ", names());
     }
 
     private List<String> allNotes() {

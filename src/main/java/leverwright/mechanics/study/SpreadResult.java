@@ -194,24 +194,14 @@ public final class SpreadResult implements Listed {
             Tally tally = full(q);
             List<Object> row = new ArrayList<>();
             row.add(label(each));
-            row.add(entry(each, tally.quantile(0.5)));
+            row.add(answer(q));
             row.add(span(each, tally, 0.25, 0.75));
-            row.add(span(each, tally, LOW, HIGH));
-            row.add(span(each, tally, 0.005, 0.995));
-            row.add(entry(each, tally.mean()));
             row.add(entry(each, tally.deviation()));
             rows.add(row);
         }
         return new Listing(
                 "How sure: " + spread.performance(),
-                List.of(
-                        "what",
-                        "median",
-                        "half of all draws",
-                        "nine tenths",
-                        "99 of 100",
-                        "mean",
-                        "standard deviation"),
+                List.of("what", "median, and nine tenths of the draws", "half of the draws", "standard deviation"),
                 rows,
                 notes());
     }
@@ -255,7 +245,9 @@ public final class SpreadResult implements Listed {
         return new Curves(
                 "How sure: " + spread.performance(),
                 new Curves.Axis(
-                        first.reading().label(spread.performance()),
+                        asked.size() == 1
+                                ? first.reading().label(spread.performance())
+                                : first.reading().unit().dimension().words(),
                         first.reading().unit(),
                         axis),
                 curves,

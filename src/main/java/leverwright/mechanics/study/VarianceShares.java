@@ -2,6 +2,7 @@ package leverwright.mechanics.study;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -163,8 +164,7 @@ public final class VarianceShares implements Listed {
             notes.add(left + " of " + done + " draws have no value and are left out: " + trials.reasons() + ".");
         }
         SpreadResult.general(spread, notes);
-        return new VarianceShares(
-                "What makes it unsure: " + spread.performance(), names, labels, sums, List.copyOf(notes));
+        return new VarianceShares(spread.performance().toString(), names, labels, sums, List.copyOf(notes));
     }
 
     /** Returns the shares of a function of the unit cube, for tests against functions whose shares are known. */
@@ -244,24 +244,45 @@ public final class VarianceShares implements Listed {
         return sums[reading].total(input);
     }
 
-    /** Returns one row for every input of every result. */
+    /** Returns the shares in the first result. */
     @Override
     public Listing listing() {
-        List<List<Object>> rows = new ArrayList<>();
+        return listing(0);
+    }
+
+    /** Returns the shares in each result, a table each. */
+    public List<Listing> listings() {
+        List<Listing> all = new ArrayList<>();
         for (int q = 0; q < labels.size(); q++) {
-            if (!(sums[q].count > 0 && sums[q].variance() > 0)) {
-                rows.add(List.of(labels.get(q), "no draw changes it", "", ""));
-                continue;
-            }
-            for (int i = 0; i < names.size(); i++) {
-                rows.add(List.of(
-                        labels.get(q),
-                        names.get(i),
-                        share(sums[q].alone(i), sums[q].doubt(i, false)),
-                        share(sums[q].total(i), sums[q].doubt(i, true))));
-            }
+            all.add(listing(q));
         }
-        return new Listing(title, List.of("result", "input", "share alone", "share in all"), rows, notes);
+        return List.copyOf(all);
+    }
+
+    /** One row for every input, the one that has the largest part in it first. */
+    private Listing listing(int q) {
+        Sums own = sums[q];
+        List<List<Object>> rows = new ArrayList<>();
+        if (own.count > 0 && own.variance() > 0) {
+            List<Integer> order = new ArrayList<>();
+            for (int i = 0; i < names.size(); i++) {
+                order.add(i);
+            }
+            order.sort(Comparator.comparingDouble(input -> -own.total(input)));
+            for (int i : order) {
+                rows.add(List.of(
+                        names.get(i),
+                        share(own.alone(i), own.doubt(i, false)),
+                        share(own.total(i), own.doubt(i, true))));
+            }
+        } else {
+            rows.add(List.of("no draw changes it, or none has a value", "", ""));
+        }
+        return new Listing(
+                "What makes the " + labels.get(q) + " unsure: " + title,
+                List.of("input", "share alone", "share in all"),
+                rows,
+                notes);
     }
 
     private static Object share(double value, double doubt) {

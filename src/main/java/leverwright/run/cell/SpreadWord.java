@@ -196,7 +196,7 @@ public final class SpreadWord implements ResultBuilder {
      * @param readings what is read, at least one
      */
     public SpreadWord shares(Reading<?>... readings) {
-        Words.table(spread.shares(CellCrew.crew(), readings));
+        spread.shares(CellCrew.crew(), readings).listings().forEach(Words::table);
         return this;
     }
 
