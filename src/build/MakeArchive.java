@@ -142,6 +142,7 @@ final class MakeArchive {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
+                "-Djdk.reflect.useNativeAccessorOnly=true",
                 option,
                 "-Dfile.encoding=UTF-8",
                 "-Djava.awt.headless=true"));

@@ -33,7 +33,7 @@ if "%~1"=="desk" if exist "%LIB%\fx" (
   set WINDOW=-Xms48m -Xmn32m --module-path "%LIB%\fx" --add-modules javafx.controls --enable-native-access=javafx.graphics
   if %FEATURE% GEQ 23 set WINDOW=-Xms48m -Xmn32m --module-path "%LIB%\fx" --add-modules javafx.controls --enable-native-access=javafx.graphics --sun-misc-unsafe-memory-access=allow
 )
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xlog:disable -Xlog:all=error:stderr %ARCHIVE% ^
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Djdk.reflect.useNativeAccessorOnly=true -Xlog:disable -Xlog:all=error:stderr %ARCHIVE% ^
   -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dsun.stdout.encoding=UTF-8 ^
   -Dstderr.encoding=UTF-8 -Dsun.stderr.encoding=UTF-8 ^
   -Duser.language=en -Duser.country=US -Djava.awt.headless=true ^

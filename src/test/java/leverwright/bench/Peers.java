@@ -113,7 +113,8 @@ final class Peers {
         Path lib = HOME.resolve("lib").toAbsolutePath();
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+        command.addAll(
+                List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Djdk.reflect.useNativeAccessorOnly=true"));
         Path shared = lib.resolve("leverwright-" + Runtime.version() + ".jsa");
         Path cache = lib.resolve("leverwright-" + Runtime.version() + ".aot");
         if (Files.exists(shared)) {

@@ -81,7 +81,7 @@ public final class Main {
     }
 
     private static int parsed(PrintWriter out, PrintWriter err, String... arguments) {
-        return new CommandLine(new LeverwrightCommand())
+        return LeverwrightCommand.commandLine(List.of(arguments))
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)

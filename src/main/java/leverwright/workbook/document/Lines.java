@@ -15,7 +15,12 @@ final class Lines {
     static List<String> split(List<String> elements) {
         List<String> lines = new ArrayList<>(elements.size());
         for (String element : elements) {
-            lines.addAll(List.of(LINE_END.split(wellFormed(element), -1)));
+            String text = wellFormed(element);
+            if (text.indexOf('\r') < 0 && text.indexOf('\n') < 0) {
+                lines.add(text);
+            } else {
+                lines.addAll(List.of(LINE_END.split(text, -1)));
+            }
         }
         return List.copyOf(lines);
     }
@@ -30,10 +35,22 @@ final class Lines {
 
     /** Returns a text that UTF-8 can carry: each half of a surrogate pair without its other half becomes U+FFFD. */
     static String wellFormed(String text) {
+        if (!holdsSurrogate(text)) {
+            return text;
+        }
         StringBuilder mended = new StringBuilder(text.length());
         text.codePoints()
                 .map(point -> point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE ? 0xFFFD : point)
                 .forEach(mended::appendCodePoint);
         return mended.toString();
+    }
+
+    private static boolean holdsSurrogate(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            if (Character.isSurrogate(text.charAt(at))) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -2,11 +2,13 @@ package leverwright.workbook.document;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import leverwright.workbook.document.RecordShape.ValueType;
 import leverwright.workbook.json.JsonArray;
@@ -32,7 +34,11 @@ final class RecordCodec {
     private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,400}(\\.[0-9]{1,400})?");
 
     private final Map<Class<?>, String> kinds;
-    private final Map<Class<?>, RecordShape> shapes = new LinkedHashMap<>();
+
+    /** Made when first needed: most workbooks hold few kinds of record, and reflection is slow at a start. */
+    private final Map<Class<?>, RecordShape> shapes = new ConcurrentHashMap<>();
+
+    private final Map<Class<?>, Map<String, Class<?>>> families = new ConcurrentHashMap<>();
 
     /**
      * Makes a codec for a set of records.
@@ -41,9 +47,9 @@ final class RecordCodec {
      */
     RecordCodec(Map<Class<?>, String> kinds) {
         this.kinds = Map.copyOf(kinds);
-        kinds.keySet().forEach(type -> shapes.put(type, new RecordShape(type)));
-        shapes.forEach((type, shape) -> {
-            if (shape.parts().stream().anyMatch(part -> part.key().equals(TYPE))) {
+        kinds.keySet().forEach(type -> {
+            if (Arrays.stream(type.getRecordComponents())
+                    .anyMatch(part -> part.getName().equals(TYPE))) {
                 throw new IllegalArgumentException(type.getName() + " has a component called " + TYPE
                         + ", which is the key that names the members of a family; call it otherwise");
             }
@@ -109,11 +115,10 @@ final class RecordCodec {
     }
 
     private RecordShape shape(Class<?> type) {
-        RecordShape shape = shapes.get(type);
-        if (shape == null) {
+        if (!kinds.containsKey(type)) {
             throw new IllegalArgumentException(type.getName() + " is not a record that files hold");
         }
-        return shape;
+        return shapes.computeIfAbsent(type, RecordShape::new);
     }
 
     private String kind(Class<?> type) {
@@ -197,14 +202,20 @@ final class RecordCodec {
     private Class<?> readKind(JsonCursor cursor, Class<?> family) {
         JsonCursor place = cursor.member(TYPE);
         String text = place.text();
-        List<String> allowed = new ArrayList<>();
-        for (Class<?> member : family.getPermittedSubclasses()) {
-            if (kind(member).equals(text)) {
-                return member;
-            }
-            allowed.add(kind(member));
+        Map<String, Class<?>> members = families.computeIfAbsent(family, this::members);
+        Class<?> member = members.get(text);
+        if (member == null) {
+            throw notKnown(place, text, List.copyOf(members.keySet()));
         }
-        throw notKnown(place, text, allowed);
+        return member;
+    }
+
+    private Map<String, Class<?>> members(Class<?> family) {
+        Map<String, Class<?>> members = new LinkedHashMap<>();
+        for (Class<?> member : family.getPermittedSubclasses()) {
+            members.put(kind(member), member);
+        }
+        return members;
     }
 
     private static IllegalArgumentException notKnown(JsonCursor place, String text, List<String> allowed) {
