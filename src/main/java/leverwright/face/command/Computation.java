@@ -46,7 +46,7 @@ final class Computation {
                     return;
                 }
                 if (outcome.state() == CellState.RUNNING) {
-                    waiting.begins(cell);
+                    waiting.begins(cell, outcome.message());
                 } else {
                     waiting.ends();
                     synchronized (waiting) {
@@ -94,9 +94,11 @@ final class Computation {
     private final class Waiting extends TimerTask {
         private final long start = System.nanoTime();
         private String title = "the workbook";
+        private String far = "";
         private boolean running = true;
 
-        synchronized void begins(ScriptCell cell) {
+        synchronized void begins(ScriptCell cell, String progress) {
+            far = progress.isEmpty() ? "" : ": " + progress;
             title = "\"" + title(cell) + "\"";
             running = true;
         }
@@ -109,7 +111,7 @@ final class Computation {
         public synchronized void run() {
             if (running) {
                 long seconds = (System.nanoTime() - start) / 1_000_000_000L;
-                err.println("leverwright: still computing " + title + ", " + seconds + " s after the start");
+                err.println("leverwright: still computing " + title + ", " + seconds + " s after the start" + far);
                 err.flush();
             }
         }

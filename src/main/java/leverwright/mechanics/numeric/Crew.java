@@ -67,7 +67,7 @@ public record Crew(Executor executor, int threads, BooleanSupplier stopped, Prog
      * @param size parts of a block
      * @param block works on one; called by several threads
      * @param taker takes each result on the caller's thread, in order
-     * @return how many parts were done: all of them unless stopped, or interrupted, which counts as a stop and is used up
+     * @return how many parts were done: all of them unless stopped
      */
     public <R> int inOrder(int count, int size, Block<R> block, Consumer<? super R> taker) {
         Deque<FutureTask<R>> ahead = new ArrayDeque<>();
@@ -94,6 +94,9 @@ public record Crew(Executor executor, int threads, BooleanSupplier stopped, Prog
                 progress.done(done, count);
             }
         } catch (InterruptedException stop) {
+            if (!stopped.getAsBoolean()) {
+                throw new IllegalStateException("the study was interrupted", stop);
+            }
             return done;
         } catch (CancellationException cancelled) {
             throw new IllegalStateException(cancelled);

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What came of the draws of a {@link Spread}: quantiles, and in how many draws claims hold. */
 public final class SpreadResult implements Listed {
-    static final int BLOCK = 512;
+    static final int BLOCK = 64;
     private static final double LOW = 0.05;
     private static final double HIGH = 0.95;
     private static final int STEPS = 200;

@@ -26,7 +26,7 @@ import leverwright.mechanics.working.Listing;
  */
 public final class VarianceShares implements Listed {
     private static final int BATCHES = 16;
-    private static final int BLOCK = 64;
+    private static final int BLOCK = 16;
 
     private final String title;
     private final List<String> names;

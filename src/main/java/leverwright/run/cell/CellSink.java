@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import leverwright.run.result.DialDeclared;
 import leverwright.run.result.Result;
@@ -26,6 +27,8 @@ public final class CellSink {
     private final Map<String, String> settings;
     private final List<Supplier<? extends Result>> pending = new ArrayList<>();
     private final Map<String, DialDeclared> dials = new LinkedHashMap<>();
+    private Consumer<String> progress = words -> {};
+    private boolean cut;
 
     private CellSink(long seed, Map<String, String> settings, boolean everyWorking) {
         this.seed = seed;
@@ -107,6 +110,30 @@ public final class CellSink {
     /** Returns whether results carry the workings that a reader sees folded. */
     public boolean wantsEveryWorking() {
         return everyWorking;
+    }
+
+    /**
+     * Names who is told how far a study of this cell is.
+     *
+     * @param listener takes it in words, on the cell's thread
+     */
+    public void tellProgress(Consumer<String> listener) {
+        progress = listener;
+    }
+
+    /** Remembers that a study of this cell was cut short by a stop, so that its results are not the whole. */
+    void cutShort() {
+        cut = true;
+    }
+
+    /** Returns whether a study of this cell was cut short by a stop. */
+    public boolean isCutShort() {
+        return cut;
+    }
+
+    /** Tells how far a study of this cell is, in words. */
+    void progress(String words) {
+        progress.accept(words);
     }
 
     /** Returns the dials declared so far, in the order of declaration. */

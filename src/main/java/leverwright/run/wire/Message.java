@@ -120,6 +120,15 @@ public sealed interface Message {
     record CellText(long run, String cell, String text) implements FromWorker {}
 
     /**
+     * A cell is at a study that takes long.
+     *
+     * @param run the run's number
+     * @param cell the cell's id
+     * @param words how far it is and how long it still takes, in words
+     */
+    record CellProgress(long run, String cell, String words) implements FromWorker {}
+
+    /**
      * A cell declared a dial.
      *
      * @param run the run's number

@@ -1,6 +1,7 @@
 package leverwright.run.worker;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.LinkedHashMap;
@@ -90,14 +91,25 @@ final class CellRun {
         printer.begin();
         CellSink sink = CellSink.open(SeededStream.seedOf(seed, cell), settings, everyWorking);
         SeededStream.restart(sink.seed());
+        sink.tellProgress(words -> tell(cell, words));
         try {
             List<Result> results = results(sink, finder);
             write(cell, sink, results);
-            end(cell, Ending.FINE, "", List.of(), start, false);
+            boolean whole = !sink.isCutShort();
+            end(cell, whole ? Ending.FINE : Ending.STOPPED, whole ? "" : "stopped", List.of(), start, false);
         } catch (Throwable thrown) {
             fail(cell, sink, thrown, start);
         } finally {
             sink.close();
+        }
+    }
+
+    private void tell(String cell, String words) {
+        try {
+            out.write(new Message.CellProgress(run, cell, words));
+            out.flush();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -152,8 +164,22 @@ final class CellRun {
         boolean spoiled = thrown instanceof VirtualMachineError || thrown instanceof LinkageError;
         boolean stopped = thrown instanceof StopCheck.Stopped || StopCheck.isAsked();
         Ending ending = stopped ? Ending.STOPPED : Ending.FAILED;
+        if (stopped && !spoiled) {
+            writeWhatIsDone(cell, sink);
+        }
         String words = ending == Ending.STOPPED ? "stopped" : FailureWords.of(thrown);
         end(cell, ending, words, FailureWords.traces(thrown, cellsByClass), start, spoiled);
+    }
+
+    /** Tells the results that a stopped cell had already, such as those of a study that was cut short. */
+    private void writeWhatIsDone(String cell, CellSink sink) throws IOException {
+        try {
+            for (Result result : sink.finish()) {
+                out.write(new Message.CellResult(run, cell, result));
+            }
+        } catch (RuntimeException | StopCheck.Stopped e) {
+            // what cannot be told any more is left out: the cell was stopped
+        }
     }
 
     /** Tells of the dials that a failing cell declared, so that they can be turned back. */

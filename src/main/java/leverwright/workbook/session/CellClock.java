@@ -38,9 +38,12 @@ final class CellClock implements SessionListener, AutoCloseable {
     public void cellChanged(CellOutcome outcome) {
         CellOutcome told;
         synchronized (this) {
-            if (outcome.state() == CellState.RUNNING) {
+            boolean furtherOn = outcome.state() == CellState.RUNNING
+                    && outcome.id().equals(running)
+                    && !outcome.message().isEmpty();
+            if (outcome.state() == CellState.RUNNING && !furtherOn) {
                 begin(outcome.id());
-            } else if (outcome.id().equals(running)) {
+            } else if (outcome.id().equals(running) && !furtherOn) {
                 rest();
             }
             told = worded(outcome);

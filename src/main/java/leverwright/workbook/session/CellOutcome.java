@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id the cell's id
  * @param state fresh, failed, refused, not run, running or stale
- * @param results what it shows, in order; empty unless fresh or stale
+ * @param results what it shows, in order; empty unless fresh, stale, or stopped with something done
  * @param dials the dials it declares
  * @param output what it printed
  * @param outputLeftOut how many printed characters were dropped because there were too many
- * @param message what went wrong, in words; empty when nothing did
+ * @param message what went wrong, in words; while it runs, how far a study is; empty when there is nothing to say
  * @param span where in the script it went wrong, or null when no place is known
  * @param elapsed how long it ran
  */
@@ -45,6 +45,11 @@ public record CellOutcome(
     /** Returns this outcome with another reason. */
     CellOutcome saying(String words) {
         return new CellOutcome(id, state, results, dials, output, outputLeftOut, words, span, elapsed);
+    }
+
+    /** Returns this outcome without what it shows; what it printed stays. */
+    CellOutcome withoutResults() {
+        return new CellOutcome(id, state, List.of(), dials, output, outputLeftOut, message, span, elapsed);
     }
 
     /** Returns this outcome in another state. */

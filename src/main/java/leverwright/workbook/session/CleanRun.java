@@ -71,7 +71,9 @@ public final class CleanRun {
     public static WorkbookRecord record(Workbook workbook, RunReport report, long seed) {
         Map<String, CellRecord> cells = new LinkedHashMap<>();
         for (CellOutcome outcome : report.outcomes()) {
-            cells.put(outcome.id(), CellRecord.of(outcome.state(), problem(outcome), outcome.dials(), shown(outcome)));
+            // what a stopped study had done depends on the moment of the stop, and is no record
+            CellOutcome kept = outcome.state() == CellState.FAILED ? outcome.withoutResults() : outcome;
+            cells.put(outcome.id(), CellRecord.of(outcome.state(), problem(outcome), outcome.dials(), shown(kept)));
         }
         return WorkbookRecord.of(workbook, Release.version(), Runtime.version().toString(), seed, cells);
     }

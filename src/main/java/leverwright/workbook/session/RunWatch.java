@@ -50,6 +50,8 @@ final class RunWatch implements WorkerProcess.Ear {
                 running = started.cell();
                 arriving = new Arriving();
                 changed = CellOutcome.without(started.cell(), CellState.RUNNING, "", null);
+            } else if (message instanceof Message.CellProgress progress) {
+                changed = CellOutcome.without(progress.cell(), CellState.RUNNING, progress.words(), null);
             } else if (message instanceof Message.CellResult result) {
                 arriving.results.add(result.result());
             } else if (message instanceof Message.CellDial dial) {
@@ -86,11 +88,11 @@ final class RunWatch implements WorkerProcess.Ear {
                     .append(trace.cell())
                     .append(')');
         }
-        boolean fine = ended.ending() == Message.Ending.FINE;
+        boolean shows = ended.ending() == Message.Ending.FINE || ended.ending() == Message.Ending.STOPPED;
         return new CellOutcome(
                 ended.cell(),
                 state(ended),
-                fine ? arriving.results : List.of(),
+                shows ? arriving.results : List.of(),
                 arriving.dials,
                 arriving.text,
                 ended.textLeftOut(),

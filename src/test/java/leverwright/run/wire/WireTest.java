@@ -72,6 +72,7 @@ class WireTest {
             new Message.Stop(3),
             new Message.Ready("secret", "17"),
             new Message.CellStarted(1, "a"),
+            new Message.CellProgress(1, "a", "31 %, about 4 s left"),
             new Message.CellText(1, "a", "\u0000\uFFFF"),
             new Message.CellEnded(
                     1, "a", Message.Ending.FAILED, "why", List.of(new Message.Trace("a", 3)), 5, 1_000, true),

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param state the state, to be told in words and shape
  * @param results the results in order, printed text last; those of before while the cell runs or is stale
  * @param dials the dials it declares
- * @param problem what went wrong, in words; empty when nothing did
+ * @param problem what went wrong, in words; while it runs, how far a study is; empty when there is nothing to say
  * @param span where in the script it went wrong, or null when no place is known
  * @param elapsed how long it ran
  * @param recorded whether the results are those of the file and nothing was run
@@ -43,7 +43,14 @@ public record CellShown(
 
     static CellShown of(CellOutcome outcome, CellShown before) {
         if (outcome.state() == CellState.RUNNING) {
-            return before.in(CellState.RUNNING);
+            return new CellShown(
+                    CellState.RUNNING,
+                    before.results(),
+                    before.dials(),
+                    outcome.message(),
+                    null,
+                    before.elapsed(),
+                    before.recorded());
         }
         return new CellShown(
                 outcome.state(),

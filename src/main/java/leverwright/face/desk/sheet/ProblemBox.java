@@ -42,7 +42,7 @@ final class ProblemBox extends VBox {
     }
 
     void show(CellShown shown) {
-        boolean wrong = !shown.problem().isEmpty();
+        boolean wrong = !shown.problem().isEmpty() && shown.state() != CellState.RUNNING;
         setVisible(wrong);
         if (!wrong) {
             return;

@@ -18,7 +18,8 @@ final class StateLabel extends Label {
 
     void show(CellShown shown) {
         CellState now = shown.state();
-        String words = now.words() + " " + StateSign.of(now);
+        String far = now == CellState.RUNNING && !shown.problem().isEmpty() ? ", " + shown.problem() : "";
+        String words = now.words() + far + " " + StateSign.of(now);
         String from = shown.recorded() && !shown.results().isEmpty() ? "results of the file, " : "";
         if (now == state && (from + words).equals(getText())) {
             return;
