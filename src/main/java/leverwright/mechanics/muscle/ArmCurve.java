@@ -97,8 +97,7 @@ final class ArmCurve {
         }
         for (int k = 1; k < angles.length; k++) {
             if (held <= angles[k]) {
-                double part = (held - angles[k - 1]) / (angles[k] - angles[k - 1]);
-                return values[k - 1] + (values[k] - values[k - 1]) * part;
+                return within(k, held);
             }
         }
         return values[values.length - 1];
@@ -113,10 +112,35 @@ final class ArmCurve {
     double lengthening(double from, double to) {
         double step = (to - from) / PIECES;
         double sum = 0;
+        if (coefficients.length == 0) {
+            return along(from, step) * step;
+        }
         for (int k = 0; k < PIECES; k++) {
             sum += at(from + (k + 0.5) * step);
         }
         return sum * step;
+    }
+
+    /** The sum of the arms at the middles of all pieces; the stretch of a place is looked for from that of the one before. */
+    private double along(double from, double step) {
+        double sum = 0;
+        int stretch = 1;
+        for (int k = 0; k < PIECES; k++) {
+            double held = Math.max(first, Math.min(last, from + (k + 0.5) * step));
+            while (stretch > 1 && held <= angles[stretch - 1]) {
+                stretch--;
+            }
+            while (stretch < angles.length && held > angles[stretch]) {
+                stretch++;
+            }
+            sum += stretch < angles.length ? within(stretch, held) : values[values.length - 1];
+        }
+        return sum;
+    }
+
+    private double within(int stretch, double held) {
+        double part = (held - angles[stretch - 1]) / (angles[stretch] - angles[stretch - 1]);
+        return values[stretch - 1] + (values[stretch] - values[stretch - 1]) * part;
     }
 
     double spread() {

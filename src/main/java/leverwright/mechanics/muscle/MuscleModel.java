@@ -403,6 +403,16 @@ public final class MuscleModel {
         return MuscleForces.of(this, states(lifter, angles), moments);
     }
 
+    /**
+     * Returns how muscles share moments whose states are known already.
+     *
+     * @param states as {@link #states} gave them for the angles
+     * @param moments N·m of each axis' positive action; per side, low back in total
+     */
+    public MuscleForces share(List<MuscleState> states, Map<Axis, Double> moments) {
+        return MuscleForces.of(this, states, moments);
+    }
+
     double divisorOf(MuscleState state) {
         return divisorOf(state.area(), state.capacity());
     }

@@ -120,7 +120,7 @@ public final class Shares implements Listed {
             if (!part.moments().isEmpty()) {
                 List<MuscleState> states = model.states(held.performance().lifter(), part.angles());
                 if (states.stream().anyMatch(state -> muscles.members().contains(state.muscle()))) {
-                    return model.share(held.performance().lifter(), part.moments(), part.angles());
+                    return model.share(states, part.moments());
                 }
             }
         }
