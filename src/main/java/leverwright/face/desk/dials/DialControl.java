@@ -41,6 +41,7 @@ final class DialControl extends VBox {
     private final Label middle = new Label();
     private final Region ghost = new Region();
     private final Pane ghosts = new Pane(ghost);
+    private final DialBand band;
     private final InvalidationListener followSetting = changed -> showSetting();
     private final InvalidationListener followRange = changed -> showRange();
     private final InvalidationListener followError = changed -> showError();
@@ -52,6 +53,7 @@ final class DialControl extends VBox {
     DialControl(DeskModel model, DialView dial) {
         this.model = model;
         this.dial = dial;
+        this.band = new DialBand(model, dial);
         getStyleClass().add("dial");
         Label name = new Label(dial.name());
         name.getStyleClass().add("dial-name");
@@ -83,7 +85,7 @@ final class DialControl extends VBox {
         ghost.setManaged(false);
         ghosts.setMouseTransparent(true);
         ghosts.widthProperty().addListener(followHeld);
-        StackPane track = new StackPane(ghosts, slider);
+        StackPane track = new StackPane(ghosts, slider, band);
         track.getStyleClass().add("dial-track");
         Region one = new Region();
         Region two = new Region();
@@ -118,7 +120,7 @@ final class DialControl extends VBox {
         set(from, unit.format(declared.from()));
         set(to, unit.format(declared.to()));
         String step = "step " + unit.format(declared.step());
-        Hint.on(slider, step + "; wheel and arrow keys turn it");
+        Hint.on(slider, step + "; wheel and arrow keys turn it, Shift with arrow keys changes its error");
         showSetting();
     }
 
@@ -178,7 +180,11 @@ final class DialControl extends VBox {
             case PAGE_DOWN -> -STEPS_OF_PAGE;
             default -> 0;
         };
-        if (steps != 0 && !event.isShortcutDown() && !event.isAltDown()) {
+        if (steps != 0 && event.isShiftDown()) {
+            double step = dial.declared().get().step();
+            model.widen(dial.name(), Math.max(0, dial.halfWidth().get() + steps * step));
+            event.consume();
+        } else if (steps != 0 && !event.isShortcutDown() && !event.isAltDown()) {
             stepBy(steps);
             event.consume();
         }
@@ -264,6 +270,7 @@ final class DialControl extends VBox {
     }
 
     void dispose() {
+        band.dispose();
         dial.setting().removeListener(followSetting);
         dial.value().removeListener(followSetting);
         dial.declared().removeListener(followRange);

@@ -308,7 +308,23 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         DialView view = views.dial(dial);
         if (view != null && Double.isFinite(si)) {
             view.complain("");
-            setting(dial, DialText.turned(view.declared().get(), si));
+            setting(
+                    dial,
+                    DialText.turned(view.declared().get(), si, view.halfWidth().get()));
+        }
+    }
+
+    /**
+     * Widens or narrows the band of a dial's setting, to the nearest whole step.
+     *
+     * @param dial the dial's name; an unknown one is passed over
+     * @param halfWidth in SI units; 0 or less takes the band away
+     */
+    public void widen(String dial, double halfWidth) {
+        DialView view = views.dial(dial);
+        if (view != null && Double.isFinite(halfWidth)) {
+            view.complain("");
+            setting(dial, DialText.turned(view.declared().get(), view.value().get(), halfWidth));
         }
     }
 

@@ -17,7 +17,11 @@ public final class DialText {
     public static String of(Quantity quantity) {
         Unit unit = quantity.unit();
         double error = Math.max(quantity.high() - quantity.value(), quantity.value() - quantity.low());
-        String text = MeasureText.exact(unit.dimension().of(quantity.value(), error), unit);
+        return text(quantity.value(), error, unit);
+    }
+
+    private static String text(double value, double error, Unit unit) {
+        String text = MeasureText.exact(unit.dimension().of(value, error), unit);
         String symbol = unit.symbol();
         return symbol.startsWith("°") && text.endsWith(symbol)
                 ? text.substring(0, text.length() - symbol.length()) + " " + unit.plainWay()
@@ -35,6 +39,34 @@ public final class DialText {
         double rounded = unit.toSi(steps.multiply(step).doubleValue());
         double within = Math.min(dial.to(), Math.max(dial.from(), rounded));
         return of(Quantity.exact(within, unit));
+    }
+
+    /** Returns the half width of the band that a setting was typed with, SI; 0 for none, or where it cannot be read. */
+    static double halfWidth(DialDeclared dial, String setting) {
+        try {
+            return MeasureText.parse(setting, dial.setting().unit().dimension()).error();
+        } catch (IllegalArgumentException unreadable) {
+            return 0;
+        }
+    }
+
+    /**
+     * Returns the setting for a turn by hand with a band: value and half width to the nearest whole step.
+     *
+     * @param halfWidth in SI units; at most half of the dial's range is taken
+     */
+    public static String turned(DialDeclared dial, double si, double halfWidth) {
+        String value = turned(dial, si);
+        Unit unit = dial.setting().unit();
+        double most = Math.min(halfWidth, (dial.to() - dial.from()) / 2);
+        BigDecimal step = unit.decimal(dial.step());
+        BigDecimal steps = BigDecimal.valueOf(unit.fromSi(Math.max(0, most))).divide(step, 0, RoundingMode.HALF_UP);
+        if (steps.signum() == 0) {
+            return value;
+        }
+        double rounded = unit.toSi(steps.multiply(step).doubleValue());
+        double centre = MeasureText.parse(value, unit.dimension()).si();
+        return text(centre, rounded, unit);
     }
 
     /**

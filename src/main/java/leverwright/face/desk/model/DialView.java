@@ -19,6 +19,7 @@ public final class DialView {
     private final ReadOnlyObjectWrapper<DialDeclared> declared = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyStringWrapper setting = new ReadOnlyStringWrapper("");
     private final ReadOnlyDoubleWrapper value = new ReadOnlyDoubleWrapper();
+    private final ReadOnlyDoubleWrapper halfWidth = new ReadOnlyDoubleWrapper();
     private final ReadOnlyBooleanWrapper byHand = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper("");
 
@@ -47,6 +48,11 @@ public final class DialView {
         return value.getReadOnlyProperty();
     }
 
+    /** Returns the half width of the band that the setting has, in SI units; 0 for none. Follows the hand at once. */
+    public ReadOnlyDoubleProperty halfWidth() {
+        return halfWidth.getReadOnlyProperty();
+    }
+
     /** Returns whether the dial was set by hand; otherwise it stands where its script puts it. */
     public ReadOnlyBooleanProperty byHand() {
         return byHand.getReadOnlyProperty();
@@ -69,9 +75,11 @@ public final class DialView {
         if (chosen == null) {
             setting.set(DialText.of(dial.standard()));
             value.set(dial.standard().value());
+            halfWidth.set(DialText.halfWidth(dial, setting.get()));
             return;
         }
         setting.set(chosen);
+        halfWidth.set(DialText.halfWidth(dial, chosen));
         try {
             value.set(MeasureText.parse(chosen, dial.standard().unit().dimension())
                     .si());
