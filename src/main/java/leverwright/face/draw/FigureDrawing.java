@@ -26,6 +26,11 @@ public final class FigureDrawing {
 
     private static final double WORDS = 12.5;
     private static final double FAR = 18;
+    private static final double SHAFT = 3;
+    /** Width of the least pull of a muscle that is drawn, and of the greatest in the figure. */
+    private static final double THINNEST = 1.6;
+
+    private static final double BROADEST = 9;
 
     private final FigureView view;
     private final Placer placer;
@@ -33,6 +38,8 @@ public final class FigureDrawing {
     private final List<Mark> lines = new ArrayList<>();
     private final List<Mark> front = new ArrayList<>();
     private final List<Wanted> wanted = new ArrayList<>();
+    /** The greatest pull of a muscle in the figure, N; widths are its parts. */
+    private double greatestPull;
 
     /** Words to be placed once all lines are known. */
     private record Wanted(String text, Mark.Type type, Line2D about, double gap, int first) {
@@ -93,6 +100,8 @@ public final class FigureDrawing {
             FigureResult result, FigureFrame frame, int width, double tallest, @Nullable Sketch ghost) {
         Sketch sketch = result.sketch();
         FigureDrawing drawing = new FigureDrawing(new FigureView(frame, width, tallest));
+        drawing.greatestPull =
+                sketch.shapes().stream().mapToDouble(FigureDrawing::pull).max().orElse(0);
         sketch.shapes().forEach(drawing::draw);
         List<Mark> marks = new ArrayList<>();
         if (ghost != null) {
@@ -272,6 +281,19 @@ public final class FigureDrawing {
                 from.getX() + Math.cos(direction) * length, from.getY() - Math.sin(direction) * length);
     }
 
+    /** The pull of a muscle, N; 0 for everything else. */
+    private static double pull(Sketch.Shape shape) {
+        return shape instanceof Sketch.Arrow arrow && arrow.kind() == Sketch.ForceKind.MUSCLE
+                ? Math.hypot(arrow.newtons().x(), arrow.newtons().y())
+                : 0;
+    }
+
+    /** How broad an arrow is: forces from outside alike, pulls of muscles by their force. */
+    private double breadth(Sketch.Arrow arrow) {
+        double pull = pull(arrow);
+        return pull == 0 ? SHAFT : THINNEST + (BROADEST - THINNEST) * pull / greatestPull;
+    }
+
     private void drawArrow(Sketch.Arrow arrow) {
         Line2D line = view.arrow(arrow);
         double length = line.getP1().distance(line.getP2());
@@ -286,17 +308,19 @@ public final class FigureDrawing {
         }
         double dx = (line.getX2() - line.getX1()) / length;
         double dy = (line.getY2() - line.getY1()) / length;
-        double neckX = line.getX2() - dx * 11;
-        double neckY = line.getY2() - dy * 11;
+        double breadth = breadth(arrow);
+        double wing = breadth / 2 + 4;
+        double neckX = line.getX2() - dx * 2 * wing;
+        double neckY = line.getY2() - dy * 2 * wing;
         Line2D shaft = new Line2D.Double(line.getX1(), line.getY1(), neckX, neckY);
         Mark.Pen pen = arrow.kind() == Sketch.ForceKind.MUSCLE
-                ? Mark.Pen.dashed(ink, 3, 5.0, 3.0)
-                : new Mark.Pen(ink, 3, List.of(), false);
-        stroke(front, shaft, pen, 4);
+                ? Mark.Pen.dashed(ink, breadth, 5.0, 3.0)
+                : new Mark.Pen(ink, breadth, List.of(), false);
+        stroke(front, shaft, pen, breadth / 2 + 2.5);
         Path2D head = new Path2D.Double();
         head.moveTo(line.getX2(), line.getY2());
-        head.lineTo(neckX - dy * 5.5, neckY + dx * 5.5);
-        head.lineTo(neckX + dy * 5.5, neckY - dx * 5.5);
+        head.lineTo(neckX - dy * wing, neckY + dx * wing);
+        head.lineTo(neckX + dy * wing, neckY - dx * wing);
         head.closePath();
         front.add(new Mark.Fill(head, ink, 1));
         placer.avoid(head, 4);

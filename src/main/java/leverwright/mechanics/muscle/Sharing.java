@@ -172,6 +172,10 @@ public final class Sharing {
     static double optimality(SharingProblem problem, double[] forces, double[] prices, double exponent) {
         double worst = 0;
         double size = 1e-300;
+        double greatest = 0;
+        for (int i = 0; i < forces.length; i++) {
+            greatest = Math.max(greatest, forces[i] / problem.divisor(i));
+        }
         for (int i = 0; i < forces.length; i++) {
             double drive = 0;
             for (int j = 0; j < prices.length; j++) {
@@ -181,7 +185,7 @@ public final class Sharing {
             size = Math.max(size, slope);
             double miss = slope - drive;
             boolean full = forces[i] >= problem.limit(i) * (1 - 1e-9);
-            boolean idle = forces[i] <= 1e-9 * problem.limit(i);
+            boolean idle = forces[i] <= 1e-9 * greatest * problem.divisor(i);
             worst = Math.max(
                     worst, full && idle ? 0 : full ? Math.max(0, miss) : idle ? Math.max(0, -miss) : Math.abs(miss));
         }
@@ -213,7 +217,7 @@ public final class Sharing {
         return idle;
     }
 
-    /** Searches from the equal share, from the middle, or from the answer of a lower power. */
+    /** Searches from the answer of half the power, from the equal share, or from the middle. */
     private static @Nullable PowerSharing searched(SharingPrograms.Scaled scaled, double exponent) {
         double[] middle = new double[scaled.u.length];
         Arrays.fill(middle, 0.5);
@@ -241,6 +245,13 @@ public final class Sharing {
         SharingPrograms.Scaled rough = SharingPrograms.Scaled.of(own);
         double unit = rough.unit * Math.max(1e-12, SharingPrograms.leastGreatest(rough));
         SharingPrograms.Scaled scaled = new SharingPrograms.Scaled(own, unit);
+        // In this unit equal share needs no stress above 1, so that the best ones' sum of powers is at most their
+        // number, and
+        // none is above its root: bounds far beyond change no answer, and are brought near for the search's sake.
+        double beyond = 2 * Powers.power(some.length, 1 / exponent);
+        for (int k = 0; k < some.length; k++) {
+            scaled.u[k] = Math.min(scaled.u[k], beyond);
+        }
         PowerSharing search = searched(scaled, exponent);
         if (search == null) {
             return null;

@@ -84,7 +84,8 @@ final class Contact {
         notes = notes(view, tendon && flexion > TENDON_END);
     }
 
-    private static Vector axis(Mechanism mechanism, int link) {
+    /** The direction of a link, from its nearer end to its farther one. */
+    static Vector axis(Mechanism mechanism, int link) {
         double direction = mechanism.configuration().directions().get(link);
         return new Vector(Trigonometry.cosine(direction), Trigonometry.sine(direction));
     }

@@ -8,6 +8,7 @@ import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.equilibrium.LinkageSolver;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Mechanism;
+import leverwright.mechanics.exercise.Plane;
 import leverwright.mechanics.exercise.Readings;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
@@ -18,20 +19,23 @@ import leverwright.mechanics.muscle.MuscleForces;
 import leverwright.mechanics.muscle.MuscleGroup;
 import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.muscle.MuscleState;
+import leverwright.mechanics.muscle.Muscles;
 import leverwright.mechanics.numeric.Trigonometry;
+import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Step;
 import leverwright.mechanics.working.Working;
 
 /**
- * What ankle, knee or hip press together with along the bone below, with the shared muscle forces: the net force along that
- * bone and the pull of every muscle across the joint, all taken along it (assumed). The quadriceps presses by its tendon:
+ * What ankle, knee or hip press together with along the bone below, shoulder and elbow along the upper arm, with the shared
+ * muscle forces: the net force along that bone and the pull of every muscle across the joint, all taken along it (assumed). The quadriceps presses by its tendon:
  * force × effective arm over the tendon's arm, 42.55, 39.91, 37.73, 36.18 mm at 0, 20, 40, 60° (PMC7547162), held beyond.
  */
 final class MuscleContact {
     private static final double[] TENDON = {0.04255, 0.03991, 0.03773, 0.03618};
     private static final double STEP = Math.PI / 9;
+    private static final double PARALLEL = 1e-9;
 
     private MuscleContact() {}
 
@@ -45,29 +49,51 @@ final class MuscleContact {
         return switch (joint) {
             case ANKLE, KNEE -> Segment.SHANK;
             case HIP -> Segment.THIGH;
+            case ELBOW, SHOULDER -> Segment.UPPER_ARM;
             default ->
                 throw new IllegalArgumentException(
-                        "contact with shared muscles is computed for ankle, knee and hip, not for the " + joint.words()
-                                + "; ask contact(held, joint) or spine() there");
+                        "contact with shared muscles is computed for ankle, knee, hip, shoulder and elbow, not for the "
+                                + joint.words() + "; ask contact(held, joint) or spine() there");
         };
     }
 
-    static Answer<Force> of(HeldPosture held, MuscleModel model, Joint joint) {
-        double lean = Readings.lean(bone(joint)).si(held);
+    private static Muscles across(Joint joint) {
+        return switch (joint) {
+            case ANKLE, KNEE -> MuscleGroup.CALF;
+            case HIP -> MuscleGroup.HIP_EXTENSORS;
+            default -> MuscleGroup.ELBOW_FLEXORS;
+        };
+    }
+
+    /**
+     * The net force that presses the joint together along a bone, all sides of the cut together. The solved force is that of the
+     * link nearer to the linkage's root on the farther one, so it presses where it points along the bone away from the root.
+     */
+    private static double pressing(HeldPosture held, Joint joint) {
         Mechanism mechanism = held.mechanism();
-        Mechanism.JointLink at = mechanism.joint(joint);
         LinkageSolver solved = mechanism.solved();
-        int link = mechanism.linkage().indexOf(at.link());
-        double net = (solved.forceX(link) * Trigonometry.sine(lean) + solved.forceY(link) * Trigonometry.cosine(lean))
-                / at.divisor();
+        int link = mechanism.linkage().indexOf(mechanism.joint(joint).link());
+        double lean = Readings.lean(bone(joint)).si(held);
+        Vector parent = Contact.axis(mechanism, mechanism.linkage().parent(link));
+        double across = parent.x() * Trigonometry.cosine(lean) - parent.y() * Trigonometry.sine(lean);
+        Vector along = Math.abs(across) < PARALLEL ? parent : Contact.axis(mechanism, link);
+        return solved.forceX(link) * along.x() + solved.forceY(link) * along.y();
+    }
+
+    static Answer<Force> of(HeldPosture held, MuscleModel model, Joint joint) {
+        if (held.plane() != Plane.SAGITTAL) {
+            throw new IllegalArgumentException(
+                    "contact with shared muscles is computed for exercises seen from the side;" + " leave it out here");
+        }
+        double net = pressing(held, joint) / held.mechanism().joint(joint).divisor();
         Axis axis = Axis.valueOf(joint.name());
-        MuscleForces forces = Shares.of(held, model, joint == Joint.HIP ? MuscleGroup.HIP_EXTENSORS : MuscleGroup.CALF);
+        MuscleForces forces = Shares.of(held, model, across(joint));
         List<Step> steps = new ArrayList<>();
         List<Expression> terms = new ArrayList<>();
         terms.add(Expression.symbol(
                 "R",
                 Force.of(net),
-                "net force of the lower part on the upper along the "
+                "net force that presses the joint together, along the "
                         + bone(joint).words()));
         double sum = net;
         for (MuscleState state : forces.states()) {

@@ -64,6 +64,8 @@ public final class Shares implements Listed {
             "Muscle forces are a model's estimate: no medical or training advice; after injury or surgery ask a clinician."
                     + " Licensed practice and local rules come first.";
 
+    private static final int BAR = 20;
+
     private final HeldPosture held;
     private final MuscleModel model;
 
@@ -166,7 +168,7 @@ public final class Shares implements Listed {
         return LinesOfPull.onto(sketch, held, model);
     }
 
-    /** Returns what ankle, knee or hip press together with along the bone below, per side. */
+    /** Returns what ankle, knee or hip press together with along the bone below, shoulder or elbow along the upper arm, per side. */
     public Answer<Force> compression(Joint joint) {
         return MuscleContact.of(held, model, joint);
     }
@@ -477,18 +479,36 @@ public final class Shares implements Listed {
                         state.muscle().words(),
                         Force.of(forces.force(state.muscle())),
                         sides(state.muscle()).words(),
+                        bar(forces.capacityUsed(state.muscle()), state.marks().isEmpty()),
                         percent(forces.capacityUsed(state.muscle())),
                         Force.of(state.capacity()),
                         Ratio.of(state.length()),
                         state.marks().isEmpty() ? state.status().words() : String.join("; ", state.marks())));
             }
         }
+        notes.add(
+                "A bar is as wide as the share of capacity: whole where every number was read and lies within what was"
+                        + " measured, shaded where one is from memory or extrapolated.");
         notes.add(CAUTION);
         return new Listing(
                 "Muscles: " + held.performance(),
-                List.of("muscle", "force", "side", "capacity used", "capacity", "length over optimum", "numbers"),
+                List.of(
+                        "muscle",
+                        "force",
+                        "side",
+                        "share, 5 % a step",
+                        "capacity used",
+                        "capacity",
+                        "length over optimum",
+                        "numbers"),
                 rows,
                 List.copyOf(notes));
+    }
+
+    /** A bar of one step for each twentieth of capacity, begun ones counted to the nearest; its pattern tells what it rests on. */
+    static String bar(double share, boolean read) {
+        int steps = (int) Math.rint(BAR * Math.max(0, Math.min(1, share)));
+        return (read ? "█" : "▒").repeat(steps) + "·".repeat(BAR - steps);
     }
 
     private static String percent(double share) {

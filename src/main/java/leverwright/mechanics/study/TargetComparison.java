@@ -1,19 +1,31 @@
 package leverwright.mechanics.study;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Sex;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
+import leverwright.mechanics.measure.Dimension;
+import leverwright.mechanics.measure.Duration;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.measure.Work;
+import leverwright.mechanics.motion.Tempo;
+import leverwright.mechanics.muscle.Axis;
 import leverwright.mechanics.muscle.Muscle;
 import leverwright.mechanics.muscle.MuscleForces;
 import leverwright.mechanics.muscle.MuscleModel;
@@ -21,6 +33,7 @@ import leverwright.mechanics.muscle.MuscleState;
 import leverwright.mechanics.muscle.Muscles;
 import leverwright.mechanics.numeric.RandomStream;
 import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Listed;
 import leverwright.mechanics.working.Listing;
 import leverwright.mechanics.working.Step;
@@ -34,6 +47,9 @@ import org.jspecify.annotations.Nullable;
 public final class TargetComparison implements Listed {
     private static final int PLACES = 25;
     private static final int HALVINGS = 45;
+    /** How far the angle of a peak may be off, rad; assumed. */
+    private static final double OFF = Math.PI / 60;
+
     private static final String CAUTION =
             "Equal load, equal force: not a load to attempt; a qualified coach, spotter and"
                     + " safety bars come first.";
@@ -47,16 +63,56 @@ public final class TargetComparison implements Listed {
         List<Place> places() {
             Knob<?> turned = knob;
             if (turned == null) {
-                return List.of(new Place(performance.posture(), "as set"));
+                return List.of(new Place(performance.posture(), "as set", 0));
             }
             List<Place> all = new ArrayList<>();
             for (int k = 0; k < PLACES; k++) {
                 double si = from + (to - from) * k / (PLACES - 1);
                 all.add(new Place(
                         performance.withSi(turned, si).posture(),
-                        "peak at " + turned.name() + " " + turned.unit().format(si)));
+                        "peak at " + turned.name() + " " + turned.unit().format(si),
+                        si));
             }
             return all;
+        }
+
+        /** Mean force of the target over equal steps of the knob. */
+        Object mean(TargetComparison of) {
+            if (knob == null) {
+                return "one posture only";
+            }
+            return Force.of(of.force(this, true));
+        }
+
+        /** Work of one repetition through the range. */
+        Object work(Function<Repetition, Answer<Work>> which) {
+            Knob<?> turned = knob;
+            if (turned == null) {
+                return "none, held";
+            }
+            try {
+                Tempo slow = Tempo.of(Duration.of(2), Duration.of(2));
+                return which.apply(new Repetition(performance, turned, from, to, slow));
+            } catch (IllegalArgumentException notThere) {
+                return "not computed here";
+            }
+        }
+
+        /** The posture of a draw: typed errors moved within their limits, the range's knob by up to 3°. */
+        HeldPosture moved(Place at, int number, Map<String, Double> parts, RandomStream random) {
+            Performance here = at.held().performance();
+            for (Performance.Unsure unsure : here.unsure()) {
+                String name = unsure.ofExercise() ? number + unsure.name() : unsure.name();
+                here = unsure.mover().move(here, parts.computeIfAbsent(name, any -> random.nextBetween(-1, 1)));
+            }
+            Knob<?> turned = knob;
+            if (turned != null && turned.unit().dimension() == Dimension.ANGLE) {
+                double si = at.si() + random.nextBetween(-OFF, OFF);
+                here = here.withSi(
+                        turned,
+                        Math.max(turned.least().si(), Math.min(turned.most().si(), si)));
+            }
+            return here.posture();
         }
 
         Entry with(Performance other) {
@@ -65,7 +121,7 @@ public final class TargetComparison implements Listed {
     }
 
     /** A posture on the way and where it lies. */
-    private record Place(HeldPosture held, String words) {}
+    private record Place(HeldPosture held, String words, double si) {}
 
     private TargetComparison(Muscles target, MuscleModel model, List<Entry> entries) {
         this.target = target;
@@ -111,8 +167,18 @@ public final class TargetComparison implements Listed {
         return Objects.requireNonNull(best);
     }
 
-    private double peakForce(Entry entry) {
-        return Shares.of(peak(entry).held(), model, target).force(target);
+    /** The target's force in an exercise: its peak, or its mean over equal steps of the range. */
+    private double force(Entry entry, boolean mean) {
+        double sum = 0;
+        double most = 0;
+        List<Place> places = entry.places();
+        for (int k = 0; k < places.size(); k++) {
+            double force = Shares.of(places.get(k).held(), model, target).force(target);
+            boolean end = places.size() > 1 && (k == 0 || k == places.size() - 1);
+            sum += end ? force / 2 : force;
+            most = Math.max(most, force);
+        }
+        return mean ? sum / Math.max(1, places.size() - 1) : most;
     }
 
     /** Returns the table of all exercises. */
@@ -129,8 +195,22 @@ public final class TargetComparison implements Listed {
                     Shares.capacityUsed(target, model).of(held),
                     other(held),
                     reading(held, Studies.compression(Joint.LOW_BACK)),
-                    reading(held, Studies.compression(Joint.KNEE))));
+                    contact(held),
+                    entry.mean(this),
+                    entry.work(Repetition::liftingWork),
+                    entry.work(Repetition::loweringWork)));
         }
+        List<String> notes = new ArrayList<>();
+        if (entries.size() > 1) {
+            notes.add(order());
+        }
+        notes.addAll(List.of(
+                model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.",
+                Shares.ruleNote(model),
+                "Equal in this table: nothing but the lifter and the model; loads are as set.",
+                "Low back: one extensor muscle with the published arm; joint contact: the shared forces, along the bone.",
+                "Work: against weights and loads, one way up and down the range, both sides together; what muscles spend is more.",
+                CAUTION));
         return new Listing(
                 "For the " + target.words() + ", each at the load that is set",
                 List.of(
@@ -140,13 +220,65 @@ public final class TargetComparison implements Listed {
                         "its capacity used",
                         "most used other muscle",
                         "low back compression, total",
-                        "knee compression, per side"),
+                        "joint contact there, per side",
+                        "mean force of the target over the range",
+                        "lifting work",
+                        "lowering work"),
                 rows,
+                notes);
+    }
+
+    /** What the first joint that the target crosses presses together with, by the shared forces. */
+    private Object contact(HeldPosture held) {
+        for (MuscleState state : Shares.of(held, model, target).states(target)) {
+            for (Axis axis : state.arms().keySet()) {
+                try {
+                    Force force = MuscleContact.of(held, model, axis.joint()).value();
+                    return axis.joint().words() + " " + force;
+                } catch (IllegalArgumentException notComputed) {
+                    continue;
+                }
+            }
+        }
+        return "not computed here";
+    }
+
+    /**
+     * Returns how much of its capacity the target uses in each exercise through its own range, from its start to its end; an
+     * exercise in one posture is a level line. Where its muscles cannot hold the posture the curve has a gap.
+     */
+    public Curves curves() {
+        List<Double> parts = new ArrayList<>();
+        for (int k = 0; k < PLACES; k++) {
+            parts.add(k / (PLACES - 1.0));
+        }
+        List<Curves.Curve> curves = new ArrayList<>();
+        for (Entry entry : entries) {
+            List<Place> places = entry.places();
+            List<@Nullable Double> values = new ArrayList<>();
+            for (int k = 0; k < PLACES; k++) {
+                values.add(used(places.get(Math.min(k, places.size() - 1)).held()));
+            }
+            curves.add(
+                    Curves.Curve.of(entry.performance().exercise().toString(), Unit.PERCENT, Sides.NOT_SIDED, values));
+        }
+        return new Curves(
+                "Capacity used of the " + target.words(),
+                new Curves.Axis("part of each exercise's own range", Unit.PERCENT, parts),
+                curves,
+                null,
                 List.of(
                         model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.",
                         Shares.ruleNote(model),
-                        "Equal in this table: nothing but the lifter and the model; loads are as set.",
                         CAUTION));
+    }
+
+    private @Nullable Double used(HeldPosture held) {
+        try {
+            return Shares.of(held, model, target).capacityUsed(target);
+        } catch (IllegalArgumentException beyondCapacity) {
+            return null;
+        }
     }
 
     private String other(HeldPosture held) {
@@ -179,12 +311,28 @@ public final class TargetComparison implements Listed {
      * @throws IllegalArgumentException if no load of the knob's range does
      */
     public <Q extends Measure<Q>> Answer<Q> loadForSame(Knob<Q> load) {
+        return loadForSame(load, false);
+    }
+
+    /**
+     * Returns the load in the last exercise that gives the target the same mean force over its own range as the first; an
+     * exercise in one posture counts with its force there. Over sets of equal time under load both means stand for the set.
+     *
+     * @param load the knob of the last exercise's load
+     * @throws IllegalArgumentException if no load of the knob's range does
+     */
+    public <Q extends Measure<Q>> Answer<Q> loadForSameMean(Knob<Q> load) {
+        return loadForSame(load, true);
+    }
+
+    private <Q extends Measure<Q>> Answer<Q> loadForSame(Knob<Q> load, boolean mean) {
         Entry first = entries.get(0);
         Entry last = entries.get(entries.size() - 1);
-        double wanted = peakForce(first);
+        double wanted = force(first, mean);
+        String statistic = mean ? "mean force over the range" : "peak force";
         ToDoubleFunction<Double> force = si -> {
             try {
-                return peakForce(last.with(last.performance().withSi(load, si)));
+                return force(last.with(last.performance().withSi(load, si)), mean);
             } catch (IllegalArgumentException beyondCapacity) {
                 return Double.POSITIVE_INFINITY;
             }
@@ -212,44 +360,82 @@ public final class TargetComparison implements Listed {
         String label = load.name() + " for the same";
         Working working = Working.of(label, List.of(Step.given("load", value, "found by bisection")))
                 .checked(List.of(
-                        Step.given("F_first", Force.of(wanted), "peak force of the target, per side, first exercise"),
+                        Step.given("F_first", Force.of(wanted), statistic + " of the target, per side, first exercise"),
                         Step.given("F_last", Force.of(found), "the same in the last exercise at this load")));
-        return Answer.of(label, value, Sides.TOTAL, working).noted(List.of(sentence(first, last, value), CAUTION));
+        return Answer.of(label, value, Sides.TOTAL, working)
+                .noted(List.of(sentence(first, last.with(last.performance().withSi(load, low)), value, mean), CAUTION));
     }
 
-    private String sentence(Entry first, Entry last, Measure<?> value) {
+    private String sentence(Entry first, Entry last, Measure<?> value, boolean mean) {
+        String statistic = mean ? "mean force over the range" : "peak force";
         return "With " + value + " in total, " + last.performance().exercise().name() + " gives the " + target.words()
-                + " the same peak force per side as " + first.performance().exercise() + " ("
-                + peak(first).words()
+                + " the same " + statistic + " per side as "
+                + first.performance().exercise() + ": "
+                + Force.of(force(first, mean)) + " ("
+                + (mean
+                        ? "each over its own range, equal steps of what moves"
+                        : peak(first).words() + "; " + peak(last).words())
                 + ").";
     }
 
     /**
-     * Returns in how many of 100 draws of areas, arms, specific tensions and exponent the first exercise's capacity used by the
-     * target stays above the last one's, or below, as it is without draws.
+     * Returns in how many of 100 draws the exercises keep their order by the capacity that the target uses, each at its peak:
+     * draws of areas, arms, specific tensions and exponent; inputs typed with an error, evenly within it; and the angle at which
+     * a range has its peak, evenly within 3° (assumed, no source). What belongs to the lifter is drawn alike for all.
+     *
+     * @throws IllegalArgumentException if there are fewer than two exercises
      */
     public String order() {
-        HeldPosture first = peak(entries.get(0)).held();
-        HeldPosture last = peak(entries.get(entries.size() - 1)).held();
-        Sex sex = first.performance().lifter().sex();
-        boolean above = Shares.of(first, model, target).capacityUsed(target)
-                > Shares.of(last, model, target).capacityUsed(target);
+        if (entries.size() < 2) {
+            throw new IllegalArgumentException("an order needs two exercises; add another with of(…)");
+        }
+        List<Place> peaks = entries.stream().map(this::peak).toList();
+        List<Double> values = new ArrayList<>();
+        for (Place place : peaks) {
+            values.add(Shares.of(place.held(), model, target).capacityUsed(target));
+        }
+        List<Integer> order =
+                new ArrayList<>(IntStream.range(0, values.size()).boxed().toList());
+        order.sort(Comparator.comparing((Integer k) -> -values.get(k)));
         RandomStream random = new RandomStream(1);
         int holds = 0;
         int made = 0;
         for (int k = 0; k < Shares.DRAWS; k++) {
-            MuscleModel drawn = model.drawn(random, sex);
-            try {
-                double a = Shares.of(first, drawn, target).capacityUsed(target);
-                double b = Shares.of(last, drawn, target).capacityUsed(target);
-                made++;
-                holds += a > b == above ? 1 : 0;
-            } catch (IllegalArgumentException cannotBeMade) {
-                continue;
+            Optional<List<Double>> drawn = drawn(peaks, random);
+            made += drawn.isPresent() ? 1 : 0;
+            holds += drawn.isPresent() && falls(drawn.get(), order) ? 1 : 0;
+        }
+        List<String> names = order.stream()
+                .map(k -> entries.get(k).performance().exercise().toString())
+                .toList();
+        return "Capacity of the " + target.words() + " that is used, most first: " + String.join("; ", names)
+                + ". This order holds in " + holds + " of " + made
+                + " draws of muscles' numbers, exponent and posture.";
+    }
+
+    /** Capacity used in each exercise in one draw; empty where one of them cannot be held. */
+    private Optional<List<Double>> drawn(List<Place> peaks, RandomStream random) {
+        Sex sex = peaks.get(0).held().performance().lifter().sex();
+        MuscleModel numbers = model.drawn(random, sex);
+        Map<String, Double> parts = new LinkedHashMap<>();
+        List<Double> used = new ArrayList<>();
+        try {
+            for (int k = 0; k < peaks.size(); k++) {
+                HeldPosture held = entries.get(k).moved(peaks.get(k), k, parts, random);
+                used.add(Shares.of(held, numbers, target).capacityUsed(target));
+            }
+        } catch (IllegalArgumentException cannotBeMade) {
+            return Optional.empty();
+        }
+        return Optional.of(used);
+    }
+
+    private static boolean falls(List<Double> values, List<Integer> order) {
+        for (int k = 1; k < order.size(); k++) {
+            if (values.get(order.get(k - 1)) < values.get(order.get(k))) {
+                return false;
             }
         }
-        return first.performance().exercise().name() + " uses " + (above ? "more" : "less") + " of the capacity of the "
-                + target.words() + " than " + last.performance().exercise().name() + ": this order holds in " + holds
-                + " of " + made + " draws.";
+        return true;
     }
 }

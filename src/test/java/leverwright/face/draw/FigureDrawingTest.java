@@ -51,6 +51,24 @@ class FigureDrawingTest {
     }
 
     @Test
+    void theGreaterPullOfAMuscleIsTheBroaderOne() {
+        Picture picture = FigureDrawing.of(figure(List.of(
+                new Sketch.Bone("thigh", HERE, THERE),
+                new Sketch.Arrow(THERE, new Point(0, 2000), "quadriceps", Sketch.ForceKind.MUSCLE),
+                new Sketch.Arrow(HERE, new Point(0, 1000), "calf", Sketch.ForceKind.MUSCLE),
+                new Sketch.Arrow(HERE, new Point(0, -500), "bar", Sketch.ForceKind.LOAD))));
+        List<Double> widths = picture.marks().stream()
+                .filter(mark -> mark instanceof Mark.Stroke stroke
+                        && stroke.pen().ink() == Ink.TEXT
+                        && !stroke.pen().dash().isEmpty())
+                .map(mark -> ((Mark.Stroke) mark).pen().width())
+                .toList();
+        assertEquals(2, widths.size(), "dashed pulls");
+        assertEquals(9, widths.get(0), 1e-9);
+        assertEquals((9 + 1.6) / 2, widths.get(1), 1e-9);
+    }
+
+    @Test
     void aLoadArmIsDrawnToTheScaleOfTheBody() {
         Picture picture = FigureDrawing.of(figure(List.of(
                 new Sketch.Bone("thigh", new Point(0, 0), new Point(0, 0.5)),

@@ -147,6 +147,26 @@ class SharingTest {
         }
     }
 
+    /** Moments from a billionth of what can be made to nearly all of it. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1.05, 4, 7, 10, 20})
+    void everyPowerHasAnAnswerAtEveryScaleOfLoad(double exponent) {
+        for (long seed = 1; seed <= 60; seed++) {
+            RandomStream random = new RandomStream(7000 + seed);
+            int joints = 1 + random.nextIndex(5);
+            double load = new double[] {1e-9, 1e-6, 1e-3, 0.1, 0.6, 0.999}[random.nextIndex(6)];
+            SharingProblem problem = random(random, joints, joints + 1 + random.nextIndex(10), load);
+            String label = "seed " + (7000 + seed) + ", exponent " + exponent + ", load " + load;
+            SharingSolution solution = Sharing.solve(problem, SharingRule.power(exponent));
+            double greatest = 0;
+            for (int j = 0; j < joints; j++) {
+                greatest = Math.max(greatest, Math.abs(problem.moment(j)));
+            }
+            assertTrue(solution.momentResidual() <= 1e-8 * greatest, label + ": " + solution.momentResidual());
+            assertTrue(solution.optimality() <= 1e-6, label + ": " + solution.optimality());
+        }
+    }
+
     @Test
     void theQuickWayAndTheInteriorPathAgree() {
         for (long seed = 1; seed <= 200; seed++) {

@@ -3,6 +3,7 @@ package leverwright.mechanics.study;
 import static leverwright.mechanics.body.Joint.KNEE;
 import static leverwright.mechanics.exercise.Exercises.LEVEL;
 import static leverwright.mechanics.exercise.Exercises.backSquat;
+import static leverwright.mechanics.exercise.Exercises.dumbbellCurl;
 import static leverwright.mechanics.exercise.Exercises.kneeExtension;
 import static leverwright.mechanics.exercise.Exercises.romanianDeadlift;
 import static leverwright.mechanics.exercise.Knobs.KNEE_FLEXION;
@@ -27,22 +28,27 @@ import static leverwright.mechanics.study.MuscleWords.handEstimate;
 import static leverwright.mechanics.study.MuscleWords.muscles;
 import static leverwright.mechanics.study.MuscleWords.shares;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.body.Sex;
 import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Readings;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.muscle.Axis;
+import leverwright.mechanics.muscle.MuscleGroup;
 import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Sketch;
 import leverwright.mechanics.working.WorkingText;
 import org.junit.jupiter.api.Test;
@@ -188,7 +194,126 @@ class SharesTest {
                 .of(romanianDeadlift().barbell(kg(40)).torsoLean(deg(45)).by(INES))
                 .of(backSquat().barbell(kg(20)).thighs(LEVEL).by(INES))
                 .order();
-        assertTrue(order.matches(".*this order holds in \\d+ of \\d+ draws\\."), order);
+        assertTrue(
+                order.matches(".*This order holds in \\d+ of \\d+ draws of muscles' numbers, exponent and posture\\."),
+                order);
+    }
+
+    /** Far apart, no draw turns the order; the same exercise twice has a draw's posture to part it. */
+    @Test
+    void anOrderFarApartHoldsInAllDrawsAndTheTableShowsIt() {
+        TargetComparison far = forTarget(VASTI)
+                .with(TESTED)
+                .of(chairOf(40), KNEE_FLEXION, deg(20), deg(60))
+                .of(chairOf(10), KNEE_FLEXION, deg(20), deg(60));
+        assertTrue(far.order().contains("holds in 100 of 100"), far.order());
+        assertTrue(
+                far.listing().notes().contains(far.order()),
+                far.listing().notes().toString());
+        String near = forTarget(VASTI)
+                .with(TESTED)
+                .of(chairOf(40), KNEE_FLEXION, deg(20), deg(60))
+                .of(chairOf(40), KNEE_FLEXION, deg(20), deg(60))
+                .order();
+        assertFalse(near.contains("holds in 100 of 100"), near);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> forTarget(VASTI).of(chairOf(10)).order());
+    }
+
+    private static Performance chairOf(double stack) {
+        return kneeExtension().stack(kg(stack)).by(INES);
+    }
+
+    /** One weight that goes up and down by the knee: what is lifted is lowered, and twice the stack is more. */
+    @Test
+    void liftingAndLoweringWorkAreOppositeAndGrowWithTheLoad() {
+        List<List<Object>> rows = forTarget(VASTI)
+                .with(TESTED)
+                .of(chairOf(20), KNEE_FLEXION, deg(80), deg(20))
+                .of(chairOf(40), KNEE_FLEXION, deg(80), deg(20))
+                .listing()
+                .rows();
+        double light = work(rows.get(0).get(8));
+        double heavy = work(rows.get(1).get(8));
+        assertEquals(-light, work(rows.get(0).get(9)), 1e-6 * light);
+        assertTrue(heavy > light && heavy < 2 * light, light + " and " + heavy);
+    }
+
+    private static double work(Object cell) {
+        return ((Answer<?>) cell).value().si();
+    }
+
+    @Test
+    void theSameMeanIsTheMeanOfTheForcesOverTheRange() {
+        Answer<?> stack = forTarget(VASTI)
+                .with(TESTED)
+                .of(chairOf(30), KNEE_FLEXION, deg(20), deg(60))
+                .of(chairOf(10), KNEE_FLEXION, deg(30), deg(50))
+                .loadForSameMean(STACK);
+        double found = stack.value().si();
+        assertEquals(mean(30, 20, 60), mean(found, 30, 50), 1e-5 * mean(30, 20, 60));
+        assertTrue(
+                stack.notes().get(0).contains("mean force over the range per side"),
+                stack.notes().get(0));
+    }
+
+    /** Simpson's rule, apart from the program's sum. */
+    private static double mean(double stack, double from, double to) {
+        double sum = 0;
+        for (int k = 0; k <= 24; k++) {
+            HeldPosture held = kneeExtension()
+                    .stack(kg(stack))
+                    .kneeFlexion(deg(from + (to - from) * k / 24))
+                    .by(INES)
+                    .posture();
+            sum += force(VASTI, TESTED).si(held) * (k == 0 || k == 24 ? 1 : k % 2 == 1 ? 4 : 2);
+        }
+        return sum / 72;
+    }
+
+    @Test
+    void aChartShowsTheTargetThroughEachRange() {
+        Curves curves = forTarget(VASTI)
+                .with(TESTED)
+                .of(backSquat().barbell(kg(40)).thighs(LEVEL).by(INES))
+                .of(chairOf(40), KNEE_FLEXION, deg(20), deg(80))
+                .curves();
+        assertEquals(
+                capacityUsed(VASTI, TESTED).si(squat(40)),
+                curves.curves().get(0).values().get(7),
+                1e-9);
+        assertEquals(
+                capacityUsed(VASTI, TESTED).si(chair(20)),
+                curves.curves().get(1).values().get(0),
+                1e-9);
+        assertEquals(
+                capacityUsed(VASTI, TESTED).si(chair(80)),
+                curves.curves().get(1).values().get(24),
+                1e-9);
+    }
+
+    /** Level forearm, plumb upper arm: the muscles pull the elbow together, forearm, hand and dumbbell pull it apart. */
+    @Test
+    void elbowCompressionIsMusclePullLessWhatHangsOnIt() {
+        HeldPosture held =
+                dumbbellCurl().dumbbells(kg(4)).elbowFlexion(deg(90)).by(INES).posture();
+        double pull = force(MuscleGroup.ELBOW_FLEXORS).si(held);
+        double forearm = INES.body().segment(Segment.FOREARM).mass() / 2
+                + INES.body().segment(Segment.HAND).mass() / 2;
+        double hangs = (forearm + 4) * 9.80665;
+        double lean = Math.cos(Readings.lean(Segment.UPPER_ARM).si(held));
+        assertEquals(
+                pull - hangs * Math.abs(lean),
+                shares(held).compression(Joint.ELBOW).value().si(),
+                1e-6 * pull);
+    }
+
+    @Test
+    void aBarIsAsWideAsTheShareAndItsPatternTellsWhatItRestsOn() {
+        assertEquals("██████████··········", Shares.bar(0.51, true));
+        assertEquals("▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒", Shares.bar(1.2, false));
+        assertEquals("·".repeat(20), Shares.bar(0, true));
     }
 
     @Test
