@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import leverwright.mechanics.body.Joint;
@@ -21,9 +20,9 @@ import leverwright.mechanics.measure.Dimension;
 import leverwright.mechanics.measure.Duration;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
-import leverwright.mechanics.measure.Work;
 import leverwright.mechanics.motion.Tempo;
 import leverwright.mechanics.muscle.Axis;
 import leverwright.mechanics.muscle.Muscle;
@@ -42,7 +41,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Exercises side by side for a target: what it gets, what others pay. Each row is at the posture of the exercise's own range
- * where the target's force is greatest, at the load that was set: equal nothing, unless {@link #loadForSame} made it so.
+ * where the target's force is greatest, at the load that was set: equal nothing, unless {@link #loadForSame} made it so. Not for
+ * several threads at once.
  */
 public final class TargetComparison implements Listed {
     private static final int PLACES = 25;
@@ -57,6 +57,7 @@ public final class TargetComparison implements Listed {
     private final Muscles target;
     private final MuscleModel model;
     private final List<Entry> entries;
+    private final Map<Entry, List<Place>> placed = new LinkedHashMap<>();
 
     /** An exercise with the knob that moves it through its range. */
     private record Entry(Performance performance, @Nullable Knob<?> knob, double from, double to) {
@@ -84,17 +85,18 @@ public final class TargetComparison implements Listed {
             return Force.of(of.force(this, true));
         }
 
-        /** Work of one repetition through the range. */
-        Object work(Function<Repetition, Answer<Work>> which) {
+        /** Lifting and lowering work of one repetition through the range. */
+        List<Object> work() {
             Knob<?> turned = knob;
             if (turned == null) {
-                return "none, held";
+                return List.of("none, held", "none, held");
             }
             try {
                 Tempo slow = Tempo.of(Duration.of(2), Duration.of(2));
-                return which.apply(new Repetition(performance, turned, from, to, slow));
+                Repetition way = new Repetition(performance, turned, from, to, slow);
+                return List.of(way.liftingWork(), way.loweringWork());
             } catch (IllegalArgumentException notThere) {
-                return "not computed here";
+                return List.of("not computed here", "not computed here");
             }
         }
 
@@ -154,10 +156,22 @@ public final class TargetComparison implements Listed {
         return new TargetComparison(target, model, more);
     }
 
+    /** An exercise's postures, made once; those of a load that is only tried are not kept. */
+    private List<Place> places(Entry entry) {
+        List<Place> known = placed.get(entry);
+        if (known == null) {
+            known = entry.places();
+            if (entries.contains(entry)) {
+                placed.put(entry, known);
+            }
+        }
+        return known;
+    }
+
     private Place peak(Entry entry) {
         Place best = null;
         double most = -1;
-        for (Place place : entry.places()) {
+        for (Place place : places(entry)) {
             double force = Shares.of(place.held(), model, target).force(target);
             if (force > most) {
                 most = force;
@@ -171,7 +185,7 @@ public final class TargetComparison implements Listed {
     private double force(Entry entry, boolean mean) {
         double sum = 0;
         double most = 0;
-        List<Place> places = entry.places();
+        List<Place> places = places(entry);
         for (int k = 0; k < places.size(); k++) {
             double force = Shares.of(places.get(k).held(), model, target).force(target);
             boolean end = places.size() > 1 && (k == 0 || k == places.size() - 1);
@@ -188,6 +202,7 @@ public final class TargetComparison implements Listed {
         for (Entry entry : entries) {
             Place place = peak(entry);
             HeldPosture held = place.held();
+            List<Object> work = entry.work();
             rows.add(List.of(
                     entry.performance().exercise().toString(),
                     place.words(),
@@ -197,8 +212,8 @@ public final class TargetComparison implements Listed {
                     reading(held, Studies.compression(Joint.LOW_BACK)),
                     contact(held),
                     entry.mean(this),
-                    entry.work(Repetition::liftingWork),
-                    entry.work(Repetition::loweringWork)));
+                    work.get(0),
+                    work.get(1)));
         }
         List<String> notes = new ArrayList<>();
         if (entries.size() > 1) {
@@ -234,7 +249,7 @@ public final class TargetComparison implements Listed {
             for (Axis axis : state.arms().keySet()) {
                 try {
                     Force force = MuscleContact.of(held, model, axis.joint()).value();
-                    return axis.joint().words() + " " + force;
+                    return axis.joint().words() + " " + shown(force);
                 } catch (IllegalArgumentException notComputed) {
                     continue;
                 }
@@ -254,7 +269,7 @@ public final class TargetComparison implements Listed {
         }
         List<Curves.Curve> curves = new ArrayList<>();
         for (Entry entry : entries) {
-            List<Place> places = entry.places();
+            List<Place> places = places(entry);
             List<@Nullable Double> values = new ArrayList<>();
             for (int k = 0; k < PLACES; k++) {
                 values.add(used(places.get(Math.min(k, places.size() - 1)).held()));
@@ -366,12 +381,17 @@ public final class TargetComparison implements Listed {
                 .noted(List.of(sentence(first, last.with(last.performance().withSi(load, low)), value, mean), CAUTION));
     }
 
+    private static String shown(Measure<?> value) {
+        return value.with(NumberText.rounded(value.si(), 4).doubleValue(), 0).toString();
+    }
+
     private String sentence(Entry first, Entry last, Measure<?> value, boolean mean) {
         String statistic = mean ? "mean force over the range" : "peak force";
-        return "With " + value + " in total, " + last.performance().exercise().name() + " gives the " + target.words()
+        return "With " + shown(value) + " in total, "
+                + last.performance().exercise().name() + " gives the " + target.words()
                 + " the same " + statistic + " per side as "
                 + first.performance().exercise() + ": "
-                + Force.of(force(first, mean)) + " ("
+                + shown(Force.of(force(first, mean))) + " ("
                 + (mean
                         ? "each over its own range, equal steps of what moves"
                         : peak(first).words() + "; " + peak(last).words())
@@ -410,7 +430,10 @@ public final class TargetComparison implements Listed {
                 .toList();
         return "Capacity of the " + target.words() + " that is used, most first: " + String.join("; ", names)
                 + ". This order holds in " + holds + " of " + made
-                + " draws of muscles' numbers, exponent and posture.";
+                + " draws of muscles' numbers, exponent and posture"
+                + (made < Shares.DRAWS
+                        ? "; in the other " + (Shares.DRAWS - made) + " the muscles could not hold one of the postures."
+                        : ".");
     }
 
     /** Capacity used in each exercise in one draw; empty where one of them cannot be held. */
