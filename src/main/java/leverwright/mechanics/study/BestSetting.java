@@ -120,9 +120,10 @@ public final class BestSetting {
         }
         BoxSearch.Best best = BoxSearch.of(point -> score(point, reading, sign, limits), turned.size(), present());
         if (Double.isInfinite(best.score().breach())) {
+            double[] point = best.point().stream().mapToDouble(each -> each).toArray();
             throw new IllegalArgumentException(
-                    "no setting that was tried has a posture that can be held with all that is"
-                            + " asked for; widen the ranges, or ask for the posture itself to see why");
+                    "no setting that was tried has a posture that can be held with all that is asked for; "
+                            + why(point, reading));
         }
         return new Best(this, reading, word, best);
     }
@@ -141,6 +142,21 @@ public final class BestSetting {
             return new BoxSearch.Score(breach, sign * reading.si(held));
         } catch (IllegalArgumentException nowhere) {
             return new BoxSearch.Score(Double.POSITIVE_INFINITY, 0);
+        }
+    }
+
+    /** Why a point is none, in words. */
+    private String why(double[] point, Reading<?> reading) {
+        try {
+            HeldPosture held = at(point).posture();
+            if (held.standing().wouldFall()) {
+                return held.standing().words() + "; widen the ranges";
+            }
+            limits.forEach(limit -> limit.reading().si(held));
+            reading.si(held);
+            return "widen the ranges";
+        } catch (IllegalArgumentException nowhere) {
+            return "at one of them: " + nowhere.getMessage();
         }
     }
 

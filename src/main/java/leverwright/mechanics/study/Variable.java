@@ -159,7 +159,7 @@ public final class Variable<Q extends Measure<Q>> {
         Dimension dimension = least.dimension();
         return new Variable<>(
                 name,
-                dimension.shown(),
+                dimension == Dimension.LENGTH ? Unit.CENTIMETRE : dimension.shown(),
                 least,
                 most,
                 null,
