@@ -3,16 +3,20 @@ package leverwright.mechanics.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.exercise.HeldPosture;
+import leverwright.mechanics.exercise.LeverView;
 import leverwright.mechanics.exercise.Readings;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
+import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.measure.Moment;
+import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.numeric.Powers;
@@ -203,24 +207,94 @@ public record HandEstimate(Joint joint, Ratio shareAbove, Mass bar, Segment segm
         return swaps;
     }
 
+    /** The way of the muscle force, which puts the muscle's own arm for the one lever ratio. */
+    private List<Swap> forceSwaps(HeldPosture held) {
+        double load = load(held);
+        double sine = Math.abs(Trigonometry.sine(lean(held)));
+        double actualLoad = Readings.load(joint).si(held);
+        double loadArm = Math.abs(Readings.loadArm(joint).si(held));
+        double muscleArm = muscleArm(held);
+        double counted = joint.sides() == Sides.PER_SIDE ? 2 : 1;
+        double ratio = leverRatio.si();
+        double bySegment = length(held) / muscleArm;
+        List<Swap> swaps = new ArrayList<>();
+        swaps.add(new Swap("the estimate", load * lean(held) / RIGHT_ANGLE * ratio / sides));
+        swaps.add(new Swap("the sine for the tilt rule", load * sine * ratio / sides));
+        swaps.add(new Swap(
+                "this segment's length over this posture's muscle arm for the lever ratio",
+                load * sine * bySegment / sides));
+        swaps.add(new Swap("the mass above this joint", actualLoad * sine * bySegment / sides));
+        swaps.add(new Swap(
+                "where the force line and the segments' weights lie", actualLoad * loadArm / muscleArm / sides));
+        swaps.add(new Swap("how many sides carry", actualLoad * loadArm / muscleArm / counted));
+        swaps.add(new Swap(
+                "what rounding and other forces leave",
+                Math.abs(Readings.moment(joint).si(held)) / muscleArm));
+        return swaps;
+    }
+
+    /** The arm of one equivalent muscle in the posture, m. */
+    private double muscleArm(HeldPosture held) {
+        LeverView view = held.leverView(joint);
+        return view.muscle()
+                .orElseThrow(() -> new IllegalArgumentException("no muscle arm for the " + view.action()
+                        + " is on file; trace the moment instead, by trace(held)"))
+                .arm()
+                .value()
+                .si();
+    }
+
     /**
      * Returns term by term how the estimate's moment becomes that of the statics of the same posture, in the stated order; the
      * column "factor" multiplies up to the whole, its logarithms add.
      */
     public Listing trace(HeldPosture held) {
-        List<Swap> swaps = swaps(held);
+        return traced(
+                "From the hand estimate to statics: ",
+                held,
+                "moment",
+                swaps(held),
+                Moment::of,
+                "Moments without their sign; the statics say "
+                        + Moment.of(Readings.moment(joint).si(held)) + " of " + joint.positiveAction() + ".");
+    }
+
+    /**
+     * Returns term by term how the estimate's muscle force becomes that of one equivalent muscle by the statics of the same
+     * posture; among the terms the muscle's own arm for the lever ratio.
+     *
+     * @throws IllegalArgumentException if no muscle arm for the action is on file
+     */
+    public Listing traceForce(HeldPosture held) {
+        return traced(
+                "From the hand estimate to the muscle force by statics: ",
+                held,
+                "muscle force, per side",
+                forceSwaps(held),
+                Force::of,
+                "One equivalent muscle, its arm " + Length.of(muscleArm(held))
+                        + "; what several muscles share is another question, see shares(…).");
+    }
+
+    private Listing traced(
+            String title,
+            HeldPosture held,
+            String quantity,
+            List<Swap> swaps,
+            DoubleFunction<Measure<?>> measure,
+            String remark) {
         List<List<Object>> rows = new ArrayList<>();
         double before = swaps.get(0).after();
         double up = 0;
         double down = 0;
-        rows.add(List.of(swaps.get(0).what(), Moment.of(before), Moment.of(0), Ratio.of(1), Ratio.of(0)));
+        rows.add(List.of(swaps.get(0).what(), measure.apply(before), measure.apply(0), Ratio.of(1), Ratio.of(0)));
         for (Swap swap : swaps.subList(1, swaps.size())) {
             double change = swap.after() - before;
             double factor = before > 0 && swap.after() > 0 ? swap.after() / before : 0;
             rows.add(List.of(
                     swap.what(),
-                    Moment.of(swap.after()),
-                    Moment.of(change),
+                    measure.apply(swap.after()),
+                    measure.apply(change),
                     Ratio.of(factor),
                     Ratio.of(factor > 0 ? Powers.logarithm(factor) : 0)));
             up += Math.max(0, change);
@@ -229,15 +303,13 @@ public record HandEstimate(Joint joint, Ratio shareAbove, Mass bar, Segment segm
         }
         double net = before - swaps.get(0).after();
         return new Listing(
-                "From the hand estimate to statics: " + joint.words() + ", " + held.performance(),
-                List.of("after putting in", "moment", "change", "factor", "logarithm"),
+                title + joint.words() + ", " + held.performance(),
+                List.of("after putting in", quantity, "change", "factor", "logarithm"),
                 rows,
                 List.of(
-                        "Errors that cancel: " + Moment.of(up) + " up and " + Moment.of(down) + " down leave "
-                                + Moment.of(net) + "; one correction alone does not make the estimate right.",
-                        "Moments without their sign; the statics say "
-                                + Moment.of(Readings.moment(joint).si(held)) + " of "
-                                + joint.positiveAction() + ".",
+                        "Errors that cancel: " + measure.apply(up) + " up and " + measure.apply(down) + " down leave "
+                                + measure.apply(net) + "; one correction alone does not make the estimate right.",
+                        remark,
                         "The order of the swaps is stated; another order splits the same whole otherwise.",
                         CAUTION));
     }
@@ -262,11 +334,41 @@ public record HandEstimate(Joint joint, Ratio shareAbove, Mass bar, Segment segm
         rows.add(List.of("load carried", bar, Mass.of(bars), note(bars, 0, 500)));
         rows.add(List.of("tilt over 90°", Ratio.of(tilt), Ratio.of(tilt * factor), note(tilt * factor, 0, 1)));
         rows.add(List.of("sides", Ratio.of(sides), Ratio.of(sides / factor), note(sides / factor, 1, 2)));
+        List<String> notes = new ArrayList<>();
+        notes.add(String.format(Locale.ROOT, "The claim is %.2f times the estimate.", factor));
+        String able = String.join(
+                ", ",
+                rows.stream()
+                        .filter(row -> row.get(3).toString().startsWith("within"))
+                        .map(row -> row.get(0).toString())
+                        .toList());
+        notes.add(
+                able.isEmpty()
+                        ? "No assumption makes the claim alone; several must be off together, or another posture is meant."
+                        : "Alone, each of these could make the claim: " + able + ".");
+        armNote(claimed, held, notes);
+        notes.add(CAUTION);
         return new Listing(
                 "What makes the claimed " + claimed + " at the " + joint.words() + ": one assumption changed alone",
                 List.of("assumption", "as set", "needed for the claim", "can it be?"),
                 rows,
-                List.of(String.format(Locale.ROOT, "The claim is %.2f times the estimate.", factor), CAUTION));
+                notes);
+    }
+
+    /** Adds what the statics of the posture say of the claim, where a muscle arm is on file. */
+    private void armNote(Force claimed, HeldPosture held, List<String> notes) {
+        if (held.leverView(joint).muscle().isEmpty()) {
+            return;
+        }
+        double arm = muscleArm(held);
+        double moment = Math.abs(Readings.moment(joint).si(held));
+        notes.add("Statics of this posture with one equivalent muscle: " + shown(Force.of(moment / arm))
+                + " by an arm of " + shown(Length.of(arm)) + "; the claim would need an arm of "
+                + shown(Length.of(moment / claimed.si())) + ".");
+    }
+
+    private static String shown(Measure<?> value) {
+        return value.with(NumberText.rounded(value.si(), 4).doubleValue(), 0).toString();
     }
 
     private static String note(double value, double least, double most) {

@@ -61,9 +61,10 @@ final class LinesOfPull {
                 }
             }
         }
-        notes.add("Muscles pull along the bone in this figure, as far from the joint as their arm; percent: share"
-                + " of capacity, below 3 % left out. "
-                + (model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength."));
+        notes.add(
+                "Muscles pull along the bone in this figure, as far from the joint as their arm, as broad as their force; percent: share"
+                        + " of capacity, below 3 % left out. "
+                        + (model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength."));
         return new Sketch(sketch.title(), shapes, sketch.handles(), notes);
     }
 

@@ -132,7 +132,8 @@ class MuscleModelTest {
 
     /**
      * Isometric strength, one limb, static. Sarabon 2021, pooled means' 95 % CI, N·m/kg; used three times as wide, as people
-     * spread further than means: knee extension mid-range men 2.92 to 3.45, women 2.08 to 2.74; knee flexion mid-range men 1.15
+     * spread further than means. That width was chosen after the model's values were seen; of the means' own intervals the
+     * program's page on muscles says which ones the model misses: knee extension mid-range men 2.92 to 3.45, women 2.08 to 2.74; knee flexion mid-range men 1.15
      * to 1.62. Kamon 1981, N·m, men and women: plantarflexion 101 to 127 and 83 to 111, twice as wide about its middle.
      */
     @ParameterizedTest

@@ -42,6 +42,36 @@ class SharingTest {
                 new double[] {1e5, 1e5, 1e5});
     }
 
+    /**
+     * Textbook problems with one muscle, g = 9.8 m/s². OpenStax College Physics 9.4: biceps at 4.00 cm, forearm 2.50 kg at
+     * 16.0 cm, book 4.00 kg at 38.0 cm, 470 N. The same, 9.5: back at 8.00 cm, upper body 55.0 kg at 35.0 cm, box 30.0 kg at
+     * 50.0 cm, 4.20 kN. OpenStax University Physics 12.4: 222.4 N at 13.0 over 1.5 in, 1927 N. The same, a push-up: 490 N on two
+     * hands, triceps at 1.75 cm, hand at 20.0 cm, 1680 N. Giancoli 7th, 9-34: deltoid at 12 cm and 15°, arm 3.3 kg at 24 cm,
+     * 250 N. Narici 1992: 746.0 N at the ankle over a mechanical advantage of 0.117, 6.367 kN (its own inputs give 6.376).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0.0400, 24.5, 0.160, 39.2, 0.380, 470, 1",
+        "0.0800, 539, 0.350, 294, 0.500, 4200, 5",
+        "1.5, 222.4, 13.0, 0, 0, 1927, 1",
+        "0.0175, 147, 0.200, 0, 0, 1680, 1",
+        "0.0310583, 32.34, 0.24, 0, 0, 250, 1",
+        "0.117, 746.0, 1, 0, 0, 6367, 10"
+    })
+    void oneMuscleOfATextbookPullsWhatItPrints(
+            double arm, double one, double at, double other, double there, double printed, double within) {
+        SharingSolution solution = Sharing.solve(
+                SharingProblem.of(
+                        List.of("joint"),
+                        List.of("muscle"),
+                        new double[][] {{arm}},
+                        new double[] {one * at + other * there},
+                        new double[] {10e-4},
+                        new double[] {1e5}),
+                SharingRule.cubic());
+        assertEquals(printed, solution.force(0), within);
+    }
+
     /** Closed form F = M·w/Σ(r·w), w = (r·Aᵖ)^(1/(p−1)); two decimals computed apart from this program. */
     @ParameterizedTest
     @CsvSource({"2, 200.36, 309.31, 28.41", "3, 192.52, 295.09, 41.40", "5, 187.43, 286.25, 49.63"})

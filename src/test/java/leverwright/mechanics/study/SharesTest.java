@@ -391,6 +391,42 @@ class SharesTest {
         assertEquals(statics, product, 1e-9 * statics);
     }
 
+    /** Statics' moment over the equivalent muscle's arm; changes add, factors multiply, logarithms add. */
+    @Test
+    void theTraceOfTheForcePutsTheMusclesArmForTheLeverRatio() {
+        HeldPosture held = squat(60);
+        List<List<Object>> rows =
+                handEstimate(KNEE).bar(kg(60)).traceForce(held).rows();
+        double sum = ((Force) rows.get(0).get(1)).si();
+        double product = sum;
+        double logarithms = 0;
+        for (List<Object> row : rows) {
+            sum += ((Force) row.get(2)).si();
+            product *= ((Ratio) row.get(3)).si();
+            logarithms += ((Ratio) row.get(4)).si();
+        }
+        double first = ((Force) rows.get(0).get(1)).si();
+        double arm = held.leverView(KNEE).muscle().orElseThrow().arm().value().si();
+        double wanted = Math.abs(Readings.moment(KNEE).si(held)) / arm;
+        assertEquals(wanted, sum, 1e-9 * wanted);
+        assertEquals(wanted, product, 1e-9 * wanted);
+        assertEquals(Math.log(wanted / first), logarithms, 1e-9);
+        assertTrue(rows.stream().anyMatch(row -> row.get(0).toString().contains("muscle arm")), rows.toString());
+    }
+
+    @Test
+    void aClaimThatNoAssumptionMakesAloneIsSaidToBeSo() {
+        HeldPosture held = squat(60);
+        List<String> far =
+                handEstimate(KNEE).bar(kg(60)).explain(newtons(60000), held).notes();
+        assertTrue(
+                far.stream().anyMatch(note -> note.startsWith("No assumption makes the claim alone")), far.toString());
+        List<String> near =
+                handEstimate(KNEE).bar(kg(60)).explain(newtons(3000), held).notes();
+        assertTrue(near.stream().anyMatch(note -> note.startsWith("Alone, each of these could")), near.toString());
+        assertTrue(near.stream().anyMatch(note -> note.startsWith("Statics of this posture")), near.toString());
+    }
+
     @Test
     void aClaimIsTracedToTheAssumptionThatMakesIt() {
         HeldPosture held = squat(60);
