@@ -78,6 +78,10 @@ public final class BestSetting {
             throw new IllegalArgumentException(variable + " is turned twice or is one setting too many; allowed: up to "
                     + BoxSearch.MOST_AXES + " different ones");
         }
+        if (variable.isOwn() && turned.stream().anyMatch(Variable::isOwn)) {
+            throw new IllegalArgumentException(variable
+                    + " puts a whole performance in the place of another; turn one such" + " setting at a time");
+        }
         List<Variable<?>> more = new ArrayList<>(turned);
         more.add(variable);
         return new BestSetting(performance, more, limits);
@@ -168,8 +172,12 @@ public final class BestSetting {
 
     private Performance at(double... point) {
         Performance at = performance;
-        for (int k = 0; k < point.length; k++) {
-            at = turned.get(k).set(at, setting(k, point[k]));
+        for (boolean own : new boolean[] {true, false}) {
+            for (int k = 0; k < point.length; k++) {
+                if (turned.get(k).isOwn() == own) {
+                    at = turned.get(k).set(at, setting(k, point[k]));
+                }
+            }
         }
         return at;
     }

@@ -82,6 +82,11 @@ public final class Spread {
 
     /** Returns the same spread of other performances, all of whose inputs are drawn in common. */
     Spread alongside(List<Performance> others) {
+        if (hasOwn()) {
+            throw new IllegalArgumentException(
+                    "a setting of one's own puts a whole performance in the place of another, so"
+                            + " that no knob of it can be turned through a range here; vary a knob instead");
+        }
         return new Spread(others, others.stream().map(each -> 0).toList(), varied, draws, seed, sampling);
     }
 
@@ -98,6 +103,11 @@ public final class Spread {
     public <Q extends Measure<Q>> Spread vary(Variable<Q> variable, Uncertainty<Q> uncertainty) {
         if (performances.stream().noneMatch(variable::isOf)) {
             performances.get(0).exercise().get(first(variable));
+        }
+        if (variable.isOwn() && (performances.size() > 1 || hasOwn())) {
+            throw new IllegalArgumentException(
+                    variable + " puts a whole performance in the place of another; vary it alone,"
+                            + " in a spread of one performance");
         }
         double present = variable.present(performances.get(0));
         uncertainty.about(variable, present);
@@ -118,6 +128,12 @@ public final class Spread {
     /** Returns this spread with the lifter's body drawn from a survey. */
     public Spread people(Population population) {
         return and(new SpreadInput.People(population));
+    }
+
+    private boolean hasOwn() {
+        return varied.stream()
+                .anyMatch(input -> input instanceof SpreadInput.OfVariable<?> each
+                        && each.variable().isOwn());
     }
 
     private Spread and(SpreadInput input) {
@@ -195,6 +211,9 @@ public final class Spread {
 
     private List<SpreadInput> typed() {
         List<SpreadInput> all = new ArrayList<>();
+        if (hasOwn()) {
+            return all;
+        }
         List<String> known = new ArrayList<>();
         boolean people = varied.stream().anyMatch(SpreadInput.People.class::isInstance);
         for (int k = 0; k < performances.size(); k++) {

@@ -19,7 +19,7 @@ sealed interface SpreadInput {
     /** How many numbers it takes. */
     int axes();
 
-    /** When it is put in: people first, then what is changed on them. */
+    /** When it is put in, 0 to 3: whole performances first, then people, then what is changed on them. */
     int stage();
 
     /** Puts a draw into a trial. */
@@ -55,7 +55,7 @@ sealed interface SpreadInput {
 
         @Override
         public int stage() {
-            return 2;
+            return variable.isOwn() ? 0 : 3;
         }
 
         @Override
@@ -84,7 +84,7 @@ sealed interface SpreadInput {
 
         @Override
         public int stage() {
-            return 1;
+            return 2;
         }
 
         @Override
@@ -117,7 +117,7 @@ sealed interface SpreadInput {
 
         @Override
         public int stage() {
-            return 0;
+            return 1;
         }
 
         @Override
@@ -148,7 +148,7 @@ sealed interface SpreadInput {
 
         @Override
         public int stage() {
-            return 0;
+            return 1;
         }
 
         @Override

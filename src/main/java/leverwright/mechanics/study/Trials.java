@@ -63,7 +63,7 @@ final class Trials {
         double[] values = new double[asked.size()];
         SpreadInput.Trial trial = new SpreadInput.Trial(performances);
         try {
-            for (int stage = 0; stage <= 2; stage++) {
+            for (int stage = 0; stage <= 3; stage++) {
                 for (int i = 0; i < from.length; i++) {
                     if (inputs.get(i).stage() == stage) {
                         inputs.get(i).draw(unit, from[i], trial);

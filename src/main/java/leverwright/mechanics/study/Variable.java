@@ -35,6 +35,7 @@ public final class Variable<Q extends Measure<Q>> {
     private final @Nullable Knob<Q> knob;
     private final ToDoubleFunction<Performance> present;
     private final Setter setter;
+    private final boolean own;
 
     /** Puts an SI value into a performance. */
     private interface Setter {
@@ -48,7 +49,9 @@ public final class Variable<Q extends Measure<Q>> {
             Q most,
             @Nullable Knob<Q> knob,
             ToDoubleFunction<Performance> present,
-            Setter setter) {
+            Setter setter,
+            boolean own) {
+        this.own = own;
         this.name = name;
         this.unit = unit;
         this.least = least;
@@ -66,7 +69,8 @@ public final class Variable<Q extends Measure<Q>> {
                 knob.most(),
                 knob,
                 at -> at.exercise().decides(knob) ? at.exercise().get(knob).si() : Double.NaN,
-                (at, si) -> at.withSi(knob, si));
+                (at, si) -> at.withSi(knob, si),
+                false);
     }
 
     /** Returns the length of a segment of the lifter, both sides alike. */
@@ -138,7 +142,8 @@ public final class Variable<Q extends Measure<Q>> {
                 most,
                 null,
                 at -> present.applyAsDouble(at.lifter()),
-                (at, si) -> at.by(changes.apply(si).apply(at.lifter())));
+                (at, si) -> at.by(changes.apply(si).apply(at.lifter())),
+                false);
     }
 
     /**
@@ -164,7 +169,8 @@ public final class Variable<Q extends Measure<Q>> {
                 most,
                 null,
                 at -> Double.NaN,
-                (at, si) -> performance.apply(least.with(si, 0)));
+                (at, si) -> performance.apply(least.with(si, 0)),
+                true);
     }
 
     /** Returns its name. */
@@ -203,12 +209,17 @@ public final class Variable<Q extends Measure<Q>> {
                     + "; allowed: from a smaller to a larger value within " + text(least.si()) + " to "
                     + text(most.si()));
         }
-        return new Variable<>(name, unit, from, to, knob, present, setter);
+        return new Variable<>(name, unit, from, to, knob, present, setter, own);
     }
 
     /** Returns where it stands in a performance, SI; NaN where nothing says. */
     double present(Performance at) {
         return present.applyAsDouble(at);
+    }
+
+    /** Tells whether it is a cell's own setting, which puts a whole performance in the place of another. */
+    boolean isOwn() {
+        return own;
     }
 
     /** Tells whether a performance has it. */

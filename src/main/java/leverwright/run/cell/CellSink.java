@@ -29,6 +29,7 @@ public final class CellSink {
     private final Map<String, DialDeclared> dials = new LinkedHashMap<>();
     private Consumer<String> progress = words -> {};
     private boolean cut;
+    private @Nullable SpreadMarks claim;
 
     private CellSink(long seed, Map<String, String> settings, boolean everyWorking) {
         this.seed = seed;
@@ -119,6 +120,24 @@ public final class CellSink {
      */
     public void tellProgress(Consumer<String> listener) {
         progress = listener;
+    }
+
+    /** Remembers the claim that a spread of this cell made last, which may still be marked. */
+    void lastClaim(SpreadMarks marks) {
+        claim = marks;
+    }
+
+    /**
+     * Returns what may still be said of the claim that a spread of this cell made last.
+     *
+     * @throws IllegalArgumentException when none was made
+     */
+    SpreadMarks lastClaim() {
+        SpreadMarks marks = claim;
+        if (marks == null) {
+            throw new IllegalArgumentException("no spread of this cell made a claim yet; write .holds(\"…\", …) first");
+        }
+        return marks;
     }
 
     /** Remembers that a study of this cell was cut short by a stop, so that its results are not the whole. */

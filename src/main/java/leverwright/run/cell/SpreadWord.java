@@ -21,7 +21,6 @@ import leverwright.mechanics.working.Curves;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Verdict;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A spread that a cell begins: {@code spread(squat.by(ines)).vary(TORSO_LEAN, withinLimits(deg(5))).of(moment(HIP))}. Words that
@@ -32,14 +31,6 @@ public final class SpreadWord implements ResultBuilder {
 
     private final Spread spread;
     private final double sure;
-    /** How the claim that was made last is marked; null before the first. */
-    private @Nullable Marks last;
-
-    /** What may still be said of a claim. */
-    private static final class Marks {
-        private boolean forReader;
-        private boolean doubted;
-    }
 
     SpreadWord(Spread spread) {
         this(spread, SURE);
@@ -272,33 +263,25 @@ public final class SpreadWord implements ResultBuilder {
     private SpreadWord claim(Order order, String words) {
         Claims.sentence(order.sentence());
         SpreadResult result = spread.orders(CellCrew.crew(), List.of(order));
-        Marks marks = new Marks();
+        SpreadMarks marks = new SpreadMarks();
         Words.show(() -> claim(order, words, result, marks));
-        last = marks;
+        CellSink.current().lastClaim(marks);
         return this;
-    }
-
-    private Marks last() {
-        Marks marks = last;
-        if (marks == null) {
-            throw new IllegalArgumentException("no claim was made yet; write .holds(\"…\", …) first");
-        }
-        return marks;
     }
 
     /** Marks the claim made last as one that the reader is meant to complete: a recheck compares it with its record. */
     public SpreadWord forReader() {
-        last().forReader = true;
+        CellSink.current().lastClaim().forReader = true;
         return this;
     }
 
     /** Marks the claim made last as doubted by the author: a recheck compares it with its record. */
     public SpreadWord doubted() {
-        last().doubted = true;
+        CellSink.current().lastClaim().doubted = true;
         return this;
     }
 
-    private ClaimResult claim(Order order, String words, SpreadResult result, Marks marks) {
+    private ClaimResult claim(Order order, String words, SpreadResult result, SpreadMarks marks) {
         double share = result.probability(0);
         double doubt = result.doubt(0);
         Quantity quantity = new Quantity(share, Math.max(0, share - doubt), Math.min(1, share + doubt), Unit.PERCENT);
