@@ -26,6 +26,7 @@ import leverwright.face.desk.model.Caret;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.model.Looks;
+import leverwright.face.desk.model.Recheck;
 import leverwright.face.desk.model.SaveOutcome;
 import leverwright.face.desk.sheet.SheetPane;
 import leverwright.face.desk.style.DeskStyle;
@@ -53,6 +54,7 @@ final class DeskWindow implements NoticeBars.Deeds {
     private final BorderPane middle = new BorderPane();
     private final ChangeListener<Looks> textSize = (property, before, now) -> follow(now);
     private @Nullable FindBar findBar;
+    private @Nullable Recheck checking;
     private boolean closed;
 
     DeskWindow(Desk desk, DeskModel model, Stage stage) {
@@ -335,9 +337,11 @@ final class DeskWindow implements NoticeBars.Deeds {
 
     @Override
     public void recheck() {
-        edge.show("Recheck", Words.pane("Recheck", List.of(Words.paragraph("Computing everything anew…", "quiet"))));
-        model.recheck().whenComplete((report, failure) -> {
-            if (closed) {
+        Recheck begun = model.recheck();
+        checking = begun;
+        edge.show("Recheck", RecheckPane.running(begun, model));
+        begun.report().whenComplete((report, failure) -> {
+            if (closed || checking != begun) {
                 return;
             }
             if (report != null) {

@@ -74,6 +74,10 @@ enum Keys {
         all.add(new Other(
                 "Ctrl+Tab, Ctrl+Shift+Tab",
                 "the same, also out of a script or note, where Tab indents; or Escape, then Tab"));
+        all.add(new Other("Ctrl+Space", "in a script: what could stand here, with its types"));
+        all.add(new Other("F8", "in a script: to the error that is marked, with what is wrong"));
+        all.add(new Other("F1", "in a script: what the word at the caret means; elsewhere, what to compute"));
+        all.add(new Other("Ctrl+/", "in a script: make the lines a comment, or code again"));
         all.add(new Other("Left and Right", "on a dial: one step"));
         all.add(new Other("Page Up and Page Down", "on a dial: ten steps"));
         all.add(new Other("Home and End", "on a dial: the ends of its range"));

@@ -127,7 +127,7 @@ final class Menus {
         MenuItem swap = item(Keys.SWAP, model::swapHeld);
         MenuItem trust = plain("Trust this workbook…", window::trust);
         menu.setOnShowing(event -> {
-            stop.setDisable(!model.busy().get());
+            stop.setDisable(!model.canStop());
             swap.setDisable(model.held().get().isEmpty());
             trust.setDisable(model.permission().get() == Permission.TRUSTED);
         });

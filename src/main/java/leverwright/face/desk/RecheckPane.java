@@ -3,10 +3,17 @@ package leverwright.face.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
+import leverwright.face.desk.model.DeskModel;
+import leverwright.face.desk.model.Progress;
+import leverwright.face.desk.model.Recheck;
 import leverwright.face.desk.model.RecheckReport;
 import leverwright.face.desk.model.StateSign;
 import leverwright.run.result.Verdict;
@@ -16,6 +23,41 @@ import org.jspecify.annotations.Nullable;
 final class RecheckPane {
 
     private RecheckPane() {}
+
+    /** How far a recheck has come, and the way to stop it. */
+    static ScrollPane running(Recheck recheck, DeskModel model) {
+        ProgressBar bar = new ProgressBar();
+        bar.setMaxWidth(Double.MAX_VALUE);
+        bar.setAccessibleText("Progress of the recheck");
+        bar.progressProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> share(recheck.progress().get()), recheck.progress()));
+        Label far = Words.paragraph("", "quiet");
+        far.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> words(recheck.progress().get(), model), recheck.progress()));
+        Button stop = new Button("Stop");
+        stop.setAccessibleText("Stop the recheck");
+        stop.setOnAction(event -> {
+            stop.setDisable(true);
+            recheck.stop();
+        });
+        return Words.pane(
+                "Recheck", List.of(Words.paragraph("Computing everything anew in a clean worker."), bar, far, stop));
+    }
+
+    private static double share(Progress progress) {
+        return progress.total() == 0 ? 0 : (double) progress.done() / progress.total();
+    }
+
+    private static String words(Progress progress, DeskModel model) {
+        String cell = progress.cell().isEmpty()
+                ? ""
+                : model.cell(progress.cell())
+                        .map(view -> "; now \"" + CellTitle.of(view) + "\"")
+                        .orElse("");
+        return progress.done() + " of " + progress.total() + " scripts done" + cell + ".";
+    }
 
     static ScrollPane of(RecheckReport report, Consumer<String> reveal) {
         List<Node> parts = new ArrayList<>();

@@ -46,14 +46,37 @@ public final class CleanRun {
      */
     public static WorkbookRecord of(
             Workbook workbook, boolean trusted, Duration mostPerCell, SessionListener listener) {
+        return of(workbook, trusted, mostPerCell, new Halt(), listener);
+    }
+
+    /**
+     * Runs a workbook at its own dials, until it is told to end.
+     *
+     * @param workbook the workbook
+     * @param trusted whether its cells may use any class
+     * @param mostPerCell how long one cell may take; one that takes longer is stopped, and the cells below are not run
+     * @param halt ends the run when it is asked
+     * @param listener is told of every cell that begins or ends, on threads of the run
+     * @return what every script came to
+     * @throws java.util.concurrent.CancellationException when the halt was asked for before the run came to its end
+     * @throws IllegalStateException when this Java has no compiler
+     */
+    public static WorkbookRecord of(
+            Workbook workbook, boolean trusted, Duration mostPerCell, Halt halt, SessionListener listener) {
+        SessionListener told = outcome -> {
+            listener.cellChanged(outcome);
+            halt.stopWhatBegins();
+        };
         long seed = workbook.record().map(WorkbookRecord::seed).orElse(SessionOptions.STANDARD_SEED);
-        try (CellClock clock = new CellClock(listener, mostPerCell);
+        try (CellClock clock = new CellClock(told, mostPerCell);
                 Session session = Session.open(new SessionOptions(trusted, seed, workbook.dials(), clock))) {
             clock.watch(session);
+            halt.over(session);
             List<CellScript> scripts = workbook.scripts().stream()
                     .map(cell -> new CellScript(cell.id(), cell.text()))
                     .toList();
             RunReport report = session.run(scripts);
+            halt.refuseWhenAsked();
             List<CellOutcome> outcomes =
                     report.outcomes().stream().map(clock::worded).toList();
             return record(workbook, new RunReport(outcomes, report.way(), report.differences()), seed);

@@ -46,6 +46,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     private final ScheduledThreadPoolExecutor disk = executor("desk files");
     private final ScheduledThreadPoolExecutor slow = executor("desk rechecks");
 
+    private Recheck checking = Recheck.none();
     private Workbook saved;
     private Caret caret = new Caret("", 0);
     private long version = 1;
@@ -448,9 +449,15 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         queue.fromTheTop(target());
     }
 
-    /** Stops the run that is under way. */
+    /** Stops the run that is under way, and a recheck. */
     public void stop() {
         queue.stop();
+        checking.stop();
+    }
+
+    /** Returns whether there is anything to stop: a run or a recheck. */
+    public boolean canStop() {
+        return busy.get() || !checking.report().isDone();
     }
 
     private void take(Batch arrived) {
@@ -619,21 +626,20 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
 
     /**
      * Computes the workbook anew in a clean worker, behind the gate unless it is trusted, and holds the record against that:
-     * the record of the file, or of the last run where there is a newer one.
+     * the record of the file, or of the last run where there is a newer one. A recheck that is still under way is stopped.
      *
-     * @return what came of it; fails in words when there is no record or no worker; completes on the window's thread
+     * @return the recheck, which fails in words when there is no record or no worker
      */
-    public CompletableFuture<RecheckReport> recheck() {
+    public Recheck recheck() {
+        checking.stop();
         Workbook now = workbook.get();
         Permission allowed = permission.get();
-        return inBackground(slow, () -> {
-            Workbook recorded = now.recordIsCurrent() ? now : recording.toKeep(now, allowed == Permission.ASLEEP);
-            if (recorded.record().isEmpty()) {
-                throw new IllegalStateException(
-                        "There is no record to check yet: compute the workbook until every script is fresh.");
-            }
-            return Recording.recheck(recorded, allowed == Permission.TRUSTED);
-        });
+        Recheck begun = new Recheck(now, home.view());
+        checking = begun;
+        slow.execute(() -> begun.run(
+                () -> now.recordIsCurrent() ? now : recording.toKeep(now, allowed == Permission.ASLEEP),
+                allowed == Permission.TRUSTED));
+        return begun;
     }
 
     /** Does something off the window's thread and answers on it. */
@@ -709,6 +715,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
             return;
         }
         closed = true;
+        checking.stop();
         queue.close();
         advice.close();
         clock.shutdownNow();

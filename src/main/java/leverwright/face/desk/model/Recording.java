@@ -14,6 +14,8 @@ import leverwright.workbook.document.Seal;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookRecord;
 import leverwright.workbook.session.CleanRun;
+import leverwright.workbook.session.Halt;
+import leverwright.workbook.session.SessionListener;
 
 /** Records of what the window shows, and what a clean run says about them. None of it runs on the window's thread. */
 final class Recording {
@@ -61,8 +63,8 @@ final class Recording {
     }
 
     /** Computes a workbook in a clean worker and holds its record against that. */
-    static RecheckReport recheck(Workbook workbook, boolean trusted) {
-        WorkbookRecord fresh = CleanRun.of(workbook, trusted, outcome -> {});
+    static RecheckReport recheck(Workbook workbook, boolean trusted, Halt halt, SessionListener listener) {
+        WorkbookRecord fresh = CleanRun.of(workbook, trusted, CleanRun.MOST_PER_CELL, halt, listener);
         RecordComparison comparison = RecordComparison.compare(workbook, fresh);
         String results = comparison.resultWords();
         return new RecheckReport(

@@ -33,6 +33,7 @@ final class FigureBody implements ResultBody {
     private final HBox steps = new HBox();
     private @Nullable FigureResult shown;
     private @Nullable Sketch ghost;
+    private @Nullable Result held;
     private @Nullable FigureBody enlarged;
     private @Nullable Stage window;
 
@@ -45,7 +46,9 @@ final class FigureBody implements ResultBody {
         figure = new FigurePane(host.model(), tallest);
         all.getStyleClass().add("figure-result");
         steps.getStyleClass().add("figure-steps");
-        Button play = button("Play", "Move the figure through its range of motion");
+        Button play = button(
+                "Play",
+                "Turn the dial through its whole range and back, 2.5 seconds each way; this is no tempo of the exercise");
         play.textProperty().bind(Bindings.when(figure.playing()).then("Pause").otherwise("Play"));
         play.setOnAction(event -> figure.playOrPause());
         Button back = button("‹", "One step back through the range of motion");
@@ -92,11 +95,12 @@ final class FigureBody implements ResultBody {
     @Override
     public void show(Result result, @Nullable Result before) {
         FigureResult now = (FigureResult) result;
-        Sketch held = before instanceof FigureResult old && !old.sketch().equals(now.sketch()) ? old.sketch() : null;
-        boolean same = now.equals(shown) && Objects.equals(held, ghost);
+        Sketch old = before instanceof FigureResult kept && !kept.sketch().equals(now.sketch()) ? kept.sketch() : null;
+        boolean same = now.equals(shown) && Objects.equals(old, ghost);
         shown = now;
-        ghost = held;
-        figure.show(now, held);
+        ghost = old;
+        held = before;
+        figure.show(now, old);
         boolean moves = figure.dial().isPresent();
         for (Node step : steps.getChildren().subList(0, 3)) {
             step.setVisible(moves);
@@ -140,7 +144,7 @@ final class FigureBody implements ResultBody {
         });
         enlarged = large;
         window = stage;
-        large.show(now, null);
+        large.show(now, held);
         stage.show();
     }
 
