@@ -12,6 +12,7 @@ import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.muscle.Axis;
 import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.muscle.Muscles;
@@ -100,6 +101,25 @@ public final class MuscleWords {
     /** Returns the greatest load that the model holds, to be asked through a range: {@code greatestLoad(squat.by(ines), BAR)}. */
     public static <Q extends Measure<Q>> GreatestLoad<Q> greatestLoad(Performance performance, Knob<Q> load) {
         return new GreatestLoad<>(performance, load, MuscleModel.standard(), null, 0, 0);
+    }
+
+    /** Returns the greatest load that the model holds in the posture that is set as a reading: {@code greatestLoad(BAR)}. */
+    public static <Q extends Measure<Q>> Reading<Q> greatestLoad(Knob<Q> load) {
+        return greatestLoad(load, MuscleModel.standard());
+    }
+
+    /** Returns the greatest load that a model holds in the posture that is set as a reading. */
+    public static <Q extends Measure<Q>> Reading<Q> greatestLoad(Knob<Q> load, MuscleModel model) {
+        Reading<Q> reading = Reading.of(
+                "greatest " + load.name() + " that the model holds",
+                load.unit(),
+                Sides.TOTAL,
+                held -> greatestLoad(held.performance(), load).with(model).si(),
+                held -> greatestLoad(held.performance(), load)
+                        .with(model)
+                        .load()
+                        .shownIn(load.unit()));
+        return reading.ofMuscles(change -> greatestLoad(load, change.apply(model)));
     }
 
     /** Begins a comparison of exercises for a target: {@code forTarget(VASTI).of(squat.by(ines)).of(extend.by(ines))}. */

@@ -17,6 +17,9 @@ import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Power;
 import leverwright.mechanics.measure.Ratio;
+import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.measure.Work;
 import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Listing;
@@ -210,5 +213,18 @@ public final class Studies {
     /** Returns the match of strength and resistance of a joint by a model of the muscles as a reading. */
     public static Reading<Ratio> match(Joint joint, MuscleModel model) {
         return MatchReading.of(joint, model);
+    }
+
+    /**
+     * Returns the work against weights and loads where they are lifted, in one repetition along the way of the exercise at its
+     * usual tempo, as a reading; both sides together.
+     */
+    public static Reading<Work> liftingWork() {
+        return Reading.of(
+                "lifting work",
+                Unit.JOULE,
+                Sides.TOTAL,
+                held -> repetition(held.performance()).alongItsWay().energies().lifting(),
+                held -> repetition(held.performance()).alongItsWay().liftingWork());
     }
 }

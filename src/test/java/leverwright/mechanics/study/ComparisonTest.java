@@ -10,6 +10,7 @@ import static leverwright.mechanics.exercise.Exercises.kneeExtension;
 import static leverwright.mechanics.exercise.Exercises.legPress;
 import static leverwright.mechanics.exercise.Exercises.pushUp;
 import static leverwright.mechanics.exercise.Knobs.BAR;
+import static leverwright.mechanics.exercise.Knobs.STACK;
 import static leverwright.mechanics.exercise.Knobs.TORSO_LEAN;
 import static leverwright.mechanics.exercise.Readings.moment;
 import static leverwright.mechanics.measure.Measures.cm;
@@ -105,6 +106,19 @@ class ComparisonTest {
             assertTrue(value >= before);
             before = value;
         }
+    }
+
+    /** Equal to what a repetition and a greatest load say by themselves. */
+    @Test
+    void workAndGreatestLoadAreReadingsToo() {
+        double work = Studies.liftingWork().si(EXTEND.posture());
+        assertEquals(
+                Studies.repetition(EXTEND).alongItsWay().liftingWork().value().si(), work, 0);
+        double most = MuscleWords.greatestLoad(STACK).si(EXTEND.posture());
+        assertEquals(MuscleWords.greatestLoad(EXTEND, STACK).load().value().si(), most, 0);
+        Listing table = Comparison.of(List.of(EXTEND, EXTEND.with(STACK, kg(10))))
+                .table(Studies.liftingWork(), MuscleWords.greatestLoad(STACK));
+        assertEquals(3, table.headings().size());
     }
 
     @Test
