@@ -42,9 +42,6 @@ public final class MuscleModel {
     private static final double WIDTH = 0.5;
     private static final double FIBRE_SHARE = 0.55;
     private static final double LEAST_FACTOR = 0.1;
-    private static final double FASTEST = 10;
-    private static final double HILL = 0.25;
-    private static final double STRETCHED = 1.4;
     private static final double CONTRADICTION = 1.35;
     private static final double DEGREE = Math.PI / 180;
 
@@ -53,7 +50,7 @@ public final class MuscleModel {
     private final boolean byCapacity;
     private final boolean lengthFactor;
     private final boolean pennation;
-    private final double speed;
+    private final Speed speed;
     private final double coContraction;
     private final List<TestedStrength> tests;
     private final Draw draw;
@@ -66,7 +63,7 @@ public final class MuscleModel {
             boolean byCapacity,
             boolean lengthFactor,
             boolean pennation,
-            double speed,
+            Speed speed,
             double coContraction,
             List<TestedStrength> tests,
             Draw draw) {
@@ -79,7 +76,7 @@ public final class MuscleModel {
             boolean byCapacity,
             boolean lengthFactor,
             boolean pennation,
-            double speed,
+            Speed speed,
             double coContraction,
             List<TestedStrength> tests,
             Draw draw,
@@ -99,7 +96,7 @@ public final class MuscleModel {
     /** Returns the model with the program's numbers, cubes of force over area, held still, nothing working against. */
     public static MuscleModel standard() {
         return new MuscleModel(
-                MuscleData.standard(), SharingRule.cubic(), false, true, true, 0, 0, List.of(), Draw.CENTRE);
+                MuscleData.standard(), SharingRule.cubic(), false, true, true, Speed.STILL, 0, List.of(), Draw.CENTRE);
     }
 
     /** Returns the model with other numbers. */
@@ -153,7 +150,27 @@ public final class MuscleModel {
                     + " optimum lengths a second; allowed: -5 (lengthening) to 9");
         }
         return new MuscleModel(
-                data, rule, byCapacity, lengthFactor, pennation, lengthsASecond, coContraction, tests, draw);
+                data, rule, byCapacity, lengthFactor, pennation, Speed.all(lengthsASecond), coContraction, tests, draw);
+    }
+
+    /**
+     * Returns the model in which every muscle shortens or lengthens as the joints that it crosses turn: fibres take 0.55 of arm
+     * times angular velocity, as they do of the change of length.
+     *
+     * @param rates angular velocity of flexion of each axis, rad/s; axes that are left out stand still
+     */
+    public MuscleModel turning(Map<Axis, Double> rates) {
+        return new MuscleModel(
+                data,
+                rule,
+                byCapacity,
+                lengthFactor,
+                pennation,
+                Speed.turning(rates),
+                coContraction,
+                tests,
+                draw,
+                calibrated);
     }
 
     /**
@@ -248,11 +265,17 @@ public final class MuscleModel {
     }
 
     double speedFactor() {
-        if (speed >= 0) {
-            return (1 - speed / FASTEST) / (1 + speed / (HILL * FASTEST));
-        }
-        double away = -speed / FASTEST;
-        return 1 + (STRETCHED - 1) * away / (away + HILL / 4);
+        return speed.factor(0);
+    }
+
+    /** How fast a muscle shortens by the turning of one axis, in 0.55 m/s of its arm; size is left out, as it cancels. */
+    double shortening(Axis axis, double arm) {
+        return -axis.lengthens() * arm * speed.rate(axis);
+    }
+
+    /** The speed factor of a muscle. */
+    double speedFactor(double shortening, double optimumCentimetres) {
+        return speed.factor(FIBRE_SHARE * shortening / (optimumCentimetres / 100));
     }
 
     /**
@@ -277,6 +300,7 @@ public final class MuscleModel {
         List<String> marks = new ArrayList<>();
         double size = size(lifter);
         double longer = 0;
+        double shortening = 0;
         ReadingStatus worst = ReadingStatus.READ_TWICE;
         double factor = Double.NaN;
         for (Map.Entry<Axis, Double> at : angles.entrySet()) {
@@ -288,6 +312,7 @@ public final class MuscleModel {
             ArmCurve curve = found.get();
             double angle = at.getValue();
             double arm = curve.at(angle);
+            shortening += shortening(axis, arm);
             arms.put(axis, shifted(muscle, axis, arm, curve.spread()) * size);
             worst = worst.worse(curve.status());
             boolean single = curve.first() == curve.last();
@@ -305,7 +330,8 @@ public final class MuscleModel {
         if (arms.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(state(lifter, muscle, arms, longer, marks, worst, Double.isNaN(factor) ? 1 : factor));
+        return Optional.of(
+                state(lifter, muscle, arms, longer, shortening, marks, worst, Double.isNaN(factor) ? 1 : factor));
     }
 
     private MuscleState state(
@@ -313,6 +339,7 @@ public final class MuscleModel {
             Muscle muscle,
             Map<Axis, Double> arms,
             double longer,
+            double shortening,
             List<String> marks,
             ReadingStatus armStatus,
             double tested) {
@@ -347,8 +374,17 @@ public final class MuscleModel {
                 byLength,
                 angle,
                 cosine,
-                speedFactor(),
-                capacity(lifter, muscle, squareMetres, tension.value(), tested, longer, optimum.value(), cosine(angle)),
+                speedFactor(shortening, optimum.value()),
+                capacity(
+                        lifter,
+                        muscle,
+                        squareMetres,
+                        tension.value(),
+                        tested,
+                        longer,
+                        shortening,
+                        optimum.value(),
+                        cosine(angle)),
                 worst,
                 List.copyOf(marks));
     }
@@ -358,8 +394,8 @@ public final class MuscleModel {
         Map<String, Double> factors = new LinkedHashMap<>();
         Map<String, TestedStrength> first = new LinkedHashMap<>();
         for (TestedStrength test : tests) {
-            MuscleModel untested =
-                    new MuscleModel(data, rule, byCapacity, lengthFactor, pennation, 0, 0, List.of(), Draw.CENTRE);
+            MuscleModel untested = new MuscleModel(
+                    data, rule, byCapacity, lengthFactor, pennation, Speed.STILL, 0, List.of(), Draw.CENTRE);
             double most = untested.greatestMoment(
                     lifter, test.axis(), test.moment().si() > 0, test.angle().si());
             String key = test.axis().name() + (test.moment().si() > 0 ? "+" : "-");
@@ -466,13 +502,14 @@ public final class MuscleModel {
             double tension,
             double tested,
             double longer,
+            double shortening,
             double optimum,
             double cosine) {
         double length = 1 + FIBRE_SHARE * longer / (optimum / 100 * size(lifter));
         double off = (length - 1) / WIDTH;
         double byLength = lengthFactor ? Math.max(LEAST_FACTOR, 1 - off * off) : 1;
         double pascals = tension * 1e4 * draw.strength(muscle) * tested;
-        return area * pascals * byLength * (pennation ? cosine : 1) * speedFactor();
+        return area * pascals * byLength * (pennation ? cosine : 1) * speedFactor(shortening, optimum);
     }
 
     /** By how much a test says that muscles of one direction are stronger than the data's; NaN without a test. */

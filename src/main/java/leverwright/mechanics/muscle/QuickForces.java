@@ -42,6 +42,7 @@ public final class QuickForces {
         MuscleTable table = model.table(lifter.sex());
         double size = model.size(lifter);
         double longer = 0;
+        double shortening = 0;
         double tested = Double.NaN;
         for (int j = 0; j < axes.length; j++) {
             ArmCurve curve = table.curve(i, axes[j]);
@@ -51,6 +52,7 @@ public final class QuickForces {
             double arm = curve.at(angles[j]);
             arms[j][i] = model.shifted(MUSCLES[i], axes[j], arm, curve.spread()) * size;
             present[i] = true;
+            shortening += model.shortening(axes[j], arm);
             double from = table.optimumAngle(i, axes[j]);
             if (!Double.isNaN(from)) {
                 longer += axes[j].lengthens() * curve.lengthening(from, angles[j]) * size;
@@ -68,6 +70,7 @@ public final class QuickForces {
                     table.tension[i],
                     Double.isNaN(tested) ? 1 : tested,
                     longer,
+                    shortening,
                     table.optimumLength[i],
                     table.cosine[i]);
             divisors[i] = model.divisorOf(area, capacities[i]);

@@ -307,8 +307,9 @@ public record HandEstimate(Joint joint, Ratio shareAbove, Mass bar, Segment segm
                 List.of("after putting in", quantity, "change", "factor", "logarithm"),
                 rows,
                 List.of(
-                        "Errors that cancel: " + measure.apply(up) + " up and " + measure.apply(down) + " down leave "
-                                + measure.apply(net) + "; one correction alone does not make the estimate right.",
+                        "Errors that cancel: " + shown(measure.apply(up)) + " up and " + shown(measure.apply(down))
+                                + " down leave " + shown(measure.apply(net))
+                                + "; one correction alone does not make the estimate right.",
                         remark,
                         "The order of the swaps is stated; another order splits the same whole otherwise.",
                         CAUTION));

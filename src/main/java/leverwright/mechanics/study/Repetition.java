@@ -26,6 +26,8 @@ import leverwright.mechanics.motion.Energies;
 import leverwright.mechanics.motion.LinkagePath;
 import leverwright.mechanics.motion.Repeating;
 import leverwright.mechanics.motion.Tempo;
+import leverwright.mechanics.muscle.MuscleModel;
+import leverwright.mechanics.muscle.Muscles;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Expression;
@@ -309,6 +311,29 @@ public final class Repetition {
                                 Unit.NEWTON_METRE,
                                 joint.sides(),
                                 time -> own.of(repeating().at(time)))));
+    }
+
+    /**
+     * Returns how much of their capacity muscles use over time, by the standard model: moments in motion over capacities that
+     * follow the speed of the fibres; beside them the same postures held still. The low back is taken not to bend.
+     *
+     * @param muscles at least one
+     */
+    public Curves capacityUsed(Muscles... muscles) {
+        return capacityUsed(MuscleModel.standard(), muscles);
+    }
+
+    /** Returns how much of their capacity muscles use over time, by a model of the muscles. */
+    public Curves capacityUsed(MuscleModel model, Muscles... muscles) {
+        return new MusclesInMotion(this, model).curves(muscles);
+    }
+
+    HeldPosture postureAt(double time) {
+        return held(repeating().setting(time));
+    }
+
+    double momentAt(Joint joint, double time) {
+        return reported(joint, repeating().at(time));
     }
 
     /** Returns joint powers over time, per side for limbs: positive where the joint gives energy. */

@@ -130,6 +130,36 @@ class MuscleModelTest {
         assertTrue(lengthening > 1 && lengthening <= 1.5, "at most 1.5, PMC3217276 fig. 2: " + lengthening);
     }
 
+    /** Extending the knee at 2 rad/s: v = 0.55 · arm · 2 / optimum length, (1 − v/10)/(1 + v/2.5); bending it lengthens. */
+    @Test
+    void aTurningJointSetsTheSpeedOfTheMusclesThatCrossIt() {
+        Map<Axis, Double> angles = new EnumMap<>(Axis.class);
+        angles.put(Axis.KNEE, 50 * DEGREE);
+        double v = 0.55 * 0.0315 * 2 / 0.0994;
+        for (int sign : new int[] {-1, 1}) {
+            Map<Axis, Double> rates = new EnumMap<>(Axis.class);
+            rates.put(Axis.KNEE, 2.0 * sign);
+            List<MuscleState> states = MuscleModel.standard().turning(rates).states(MAN, angles);
+            MuscleState vastus = states.stream()
+                    .filter(state -> state.muscle() == Muscle.VASTUS_LATERALIS)
+                    .findFirst()
+                    .orElseThrow();
+            double wanted = sign < 0 ? (1 - v / 10) / (1 + v / 2.5) : 1 + 0.4 * (v / 10) / (v / 10 + 0.0625);
+            assertEquals(wanted, vastus.speedFactor(), 1e-12);
+            assertEquals(
+                    wanted * state(MAN, Muscle.VASTUS_LATERALIS, Axis.KNEE, 50).capacity(),
+                    vastus.capacity(),
+                    1e-9 * vastus.capacity());
+            MuscleState hamstring = states.stream()
+                    .filter(state -> state.muscle() == Muscle.BICEPS_FEMORIS_SHORT_HEAD)
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(hamstring.speedFactor() > 1 == sign < 0, "hamstring " + hamstring.speedFactor());
+        }
+        assertThrows(
+                IllegalArgumentException.class, () -> MuscleModel.standard().turning(Map.of(Axis.KNEE, 90.0)));
+    }
+
     /**
      * Isometric strength, one limb, static. Sarabon 2021, pooled means' 95 % CI, N·m/kg; used three times as wide, as people
      * spread further than means. That width was chosen after the model's values were seen; of the means' own intervals the

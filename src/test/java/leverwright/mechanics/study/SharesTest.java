@@ -33,6 +33,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Objects;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
@@ -314,6 +315,32 @@ class SharesTest {
         assertEquals("██████████··········", Shares.bar(0.51, true));
         assertEquals("▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒", Shares.bar(1.2, false));
         assertEquals("·".repeat(20), Shares.bar(0, true));
+    }
+
+    /** Lifting shortens the vasti and lowering lengthens them: they use more of their capacity up than down; slowly neither. */
+    @Test
+    void theTempoSetsWhatMusclesCanGive() {
+        Repetition quick = Studies.repetition(chairOf(30))
+                .through(KNEE_FLEXION, deg(80), deg(20))
+                .tempo(Measures.seconds(1.5), Measures.seconds(1.5));
+        List<Curves.Curve> curves = quick.capacityUsed(TESTED, VASTI).curves();
+        double up = at(curves.get(0), 30);
+        double upStill = at(curves.get(1), 30);
+        double down = at(curves.get(0), 90);
+        double downStill = at(curves.get(1), 90);
+        assertEquals(upStill, downStill, 1e-6);
+        assertTrue(up > 1.1 * upStill, up + " against " + upStill);
+        assertTrue(down < 0.97 * downStill, down + " against " + downStill);
+        List<Curves.Curve> slow = quick.tempo(Measures.seconds(60), Measures.seconds(60))
+                .capacityUsed(TESTED, VASTI)
+                .curves();
+        for (int k = 0; k <= 120; k += 10) {
+            assertEquals(at(slow.get(1), k), at(slow.get(0), k), 0.01 * at(slow.get(1), k), "instant " + k);
+        }
+    }
+
+    private static double at(Curves.Curve curve, int instant) {
+        return Objects.requireNonNull(curve.values().get(instant));
     }
 
     @Test
