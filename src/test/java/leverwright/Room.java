@@ -17,6 +17,7 @@ enum Room {
     POSTURE("leverwright.mechanics.posture"),
     LOAD("leverwright.mechanics.load"),
     EQUILIBRIUM("leverwright.mechanics.equilibrium"),
+    BULK("leverwright.mechanics.bulk"),
     MOTION("leverwright.mechanics.motion"),
     MUSCLE("leverwright.mechanics.muscle"),
     EXERCISE("leverwright.mechanics.exercise"),
@@ -59,7 +60,7 @@ enum Room {
         }
         return switch (this) {
             case ROOT -> false;
-            case NUMERIC, MEASURE, WORKING, BODY, POSTURE, LOAD, EQUILIBRIUM, MOTION, MUSCLE, EXERCISE, STUDY ->
+            case NUMERIC, MEASURE, WORKING, BODY, POSTURE, LOAD, EQUILIBRIUM, BULK, MOTION, MUSCLE, EXERCISE, STUDY ->
                 other.isMechanics();
             case RESULT, WIRE -> other == ROOT || other == RESULT || other.isPlainData();
             case GATE -> other == ROOT || other.isMechanics();

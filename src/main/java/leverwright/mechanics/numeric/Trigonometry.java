@@ -22,7 +22,7 @@ public final class Trigonometry {
 
     private static final double TWO_OVER_PI = 0.63661977236758134308;
     /** 1.5·2⁵²: adding it rounds to the nearest whole number, ties to even, and leaves that number in the low bits. */
-    private static final double ROUNDER = 6755399441055744.0;
+    static final double ROUNDER = 6755399441055744.0;
 
     // π/2 = FIRST + SECOND + THIRD + THIRD_REST; FIRST to THIRD have 33 bits each.
     private static final double FIRST = 0x1.921fb544p+0;
@@ -41,7 +41,7 @@ public final class Trigonometry {
     private static final double STEP = FIRST / 32;
 
     private static final double STEP_REST = FIRST_REST / 32;
-    private static final double STEPS_PER_RADIAN = 32 * TWO_OVER_PI;
+    static final double STEPS_PER_RADIAN = 32 * TWO_OVER_PI;
 
     // Taylor's series: with a rest of at most π/128 the next terms are below 2⁻⁵⁸.
     private static final double BEND_1 = -1.0 / 6;
@@ -105,7 +105,7 @@ public final class Trigonometry {
         double part = q * STEP_REST;
         double x = most - part;
         double z = x * x;
-        if (!(z >= SMALL_REST * SMALL_REST && Math.abs(angle) <= SHORT_RANGE)) {
+        if (!isPlain(angle, x)) {
             carefully(rotation, angle);
             return;
         }
@@ -122,6 +122,33 @@ public final class Trigonometry {
                 cosine
                         + (table[next + 2] * x
                                 + ((table[next + 3] * x - sine * bend) + (cosine * dip + table[next + 1]))));
+    }
+
+    /** Tells whether the short split is enough for an angle whose rest is given. */
+    static boolean isPlain(double angle, double rest) {
+        return rest * rest >= SMALL_REST * SMALL_REST && Math.abs(angle) <= SHORT_RANGE;
+    }
+
+    /** The first steps of {@link #turn} for many angles, already shifted: the rest and what it lacks. */
+    static void reduce(double[] angles, double[] shifted, double[] rests, double[] tails, int count) {
+        for (int i = 0; i < count; i++) {
+            double q = shifted[i] - ROUNDER;
+            double most = angles[i] - q * STEP;
+            double part = q * STEP_REST;
+            double x = most - part;
+            rests[i] = x;
+            tails[i] = (most - x) - part;
+        }
+    }
+
+    /** The series of {@link #turn} for many rests. */
+    static void series(double[] rests, double[] tails, double[] bends, double[] dips, int count) {
+        for (int i = 0; i < count; i++) {
+            double x = rests[i];
+            double z = x * x;
+            bends[i] = x * z * (BEND_1 + z * (BEND_2 + z * BEND_3)) + tails[i];
+            dips[i] = z * (DIP_1 + z * (DIP_2 + z * DIP_3));
+        }
     }
 
     /** Carries π/2 with more digits: for large angles and next to multiples of π/2. */
