@@ -65,8 +65,7 @@ final class BlockLoops {
             double[] force,
             int n) {
         for (int i = 0; i < n; i++) {
-            force[i] = (factor * fixed[from + i] + offset)
-                    + (massFactor * masses[massFrom + i] + massOffset) * gravity;
+            force[i] = (factor * fixed[from + i] + offset) + (massFactor * masses[massFrom + i] + massOffset) * gravity;
         }
     }
 

@@ -156,8 +156,8 @@ public final class BulkStatics {
     }
 
     private IllegalArgumentException otherKind(int index, String wanted) {
-        return new IllegalArgumentException("load " + index + " is of kind \""
-                + loads.get(index).kind() + "\"; allowed: \"" + wanted + "\"");
+        return new IllegalArgumentException(
+                "load " + index + " is of kind \"" + loads.get(index).kind() + "\"; allowed: \"" + wanted + "\"");
     }
 
     /**

@@ -74,8 +74,7 @@ final class StaticsBlock {
 
     private void turn(int k, int from, int count) {
         Column column = plan.directions[k];
-        rotation.turn(
-                column.values(), column.start(from), column.factor, column.offset, count, sines[k], cosines[k]);
+        rotation.turn(column.values(), column.start(from), column.factor, column.offset, count, sines[k], cosines[k]);
     }
 
     void solve(int from, int to) {
@@ -155,11 +154,29 @@ final class StaticsBlock {
         Column x = plan.forcesX[index];
         Column y = plan.forcesY[index];
         BlockLoops.force(
-                x.values(), x.start(from), x.factor, x.offset, mass.values(), mass.start(from), mass.factor,
-                mass.offset, plan.gravityX, forceX, count);
+                x.values(),
+                x.start(from),
+                x.factor,
+                x.offset,
+                mass.values(),
+                mass.start(from),
+                mass.factor,
+                mass.offset,
+                plan.gravityX,
+                forceX,
+                count);
         BlockLoops.force(
-                y.values(), y.start(from), y.factor, y.offset, mass.values(), mass.start(from), mass.factor,
-                mass.offset, plan.gravityY, forceY, count);
+                y.values(),
+                y.start(from),
+                y.factor,
+                y.offset,
+                mass.values(),
+                mass.start(from),
+                mass.factor,
+                mass.offset,
+                plan.gravityY,
+                forceY,
+                count);
         Place at = load.at();
         BlockLoops.arm(at.along(), -at.across(), cosines[k], sines[k], armX, count);
         BlockLoops.arm(at.along(), at.across(), sines[k], cosines[k], armY, count);

@@ -37,13 +37,7 @@ public final class RotationBlock {
      * @param count how many, at most {@link #SIZE}
      */
     public void turn(
-            double[] given,
-            int from,
-            double factor,
-            double offset,
-            int count,
-            double[] sines,
-            double[] cosines) {
+            double[] given, int from, double factor, double offset, int count, double[] sines, double[] cosines) {
         scale(given, from, factor, offset, angles, count);
         shift(angles, shifted, count);
         Trigonometry.reduce(angles, shifted, rests, tails, count);
@@ -59,8 +53,7 @@ public final class RotationBlock {
         }
     }
 
-    private static void scale(
-            double[] given, int from, double factor, double offset, double[] angles, int count) {
+    private static void scale(double[] given, int from, double factor, double offset, double[] angles, int count) {
         for (int i = 0; i < count; i++) {
             angles[i] = factor * given[from + i] + offset;
         }

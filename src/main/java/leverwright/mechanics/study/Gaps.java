@@ -4,20 +4,22 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.measure.MeasureText;
+import leverwright.mechanics.measure.Unit;
 
 /** Where curves have no value, and why: the first reason of each stretch of neighbouring settings stands for it. */
 final class Gaps {
     private static final int DIGITS = 3;
 
-    private final Knob<?> knob;
+    private final String name;
+    private final Unit unit;
     private final Map<String, Stretch> stretches = new LinkedHashMap<>();
 
     private record Stretch(double from, double to, String reason) {}
 
-    Gaps(Knob<?> knob) {
-        this.knob = knob;
+    Gaps(String name, Unit unit) {
+        this.name = name;
+        this.unit = unit;
     }
 
     /**
@@ -39,12 +41,12 @@ final class Gaps {
         stretches.forEach((key, stretch) -> {
             String what = key.substring(0, key.indexOf('\n'));
             notes.add("No value" + (what.isEmpty() ? "" : " of " + what) + " within " + text(stretch.from()) + " to "
-                    + text(stretch.to()) + " of " + knob.name() + ": " + stretch.reason());
+                    + text(stretch.to()) + " of " + name + ": " + stretch.reason());
         });
         return notes;
     }
 
     private String text(double si) {
-        return MeasureText.print(knob.standard().dimension().of(si, 0), knob.unit(), DIGITS);
+        return MeasureText.print(unit.dimension().of(si, 0), unit, DIGITS);
     }
 }

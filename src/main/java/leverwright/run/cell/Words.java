@@ -13,6 +13,7 @@ import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.study.Sweep;
+import leverwright.mechanics.study.Variable;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Listed;
@@ -127,6 +128,16 @@ public final class Words {
      */
     public static <Q extends Measure<Q>> SweepWord<Q> sweep(Knob<Q> knob) {
         return new SweepWord<>(Sweep.sweep(knob));
+    }
+
+    /**
+     * Begins a sweep of a variable, such as a length of the lifter: {@code sweep(lengthOf(THIGH)).from(cm(38)).to(cm(46))}.
+     *
+     * @param variable what to turn; over its whole range unless told otherwise
+     * @param <Q> its kind
+     */
+    public static <Q extends Measure<Q>> SweepWord<Q> sweep(Variable<Q> variable) {
+        return new SweepWord<>(Sweep.sweep(variable));
     }
 
     /**
