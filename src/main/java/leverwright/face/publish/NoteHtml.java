@@ -1,8 +1,13 @@
 package leverwright.face.publish;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
+import leverwright.face.draw.FormulaText;
 import leverwright.face.draw.Markup;
+import org.commonmark.ext.gfm.tables.TableCell;
+import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
 import org.commonmark.node.Heading;
@@ -11,7 +16,10 @@ import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
+import org.commonmark.renderer.NodeRenderer;
+import org.commonmark.renderer.html.HtmlNodeRendererContext;
 import org.commonmark.renderer.html.HtmlRenderer;
+import org.commonmark.renderer.html.HtmlWriter;
 import org.commonmark.renderer.html.UrlSanitizer;
 
 /**
@@ -23,14 +31,22 @@ final class NoteHtml {
     private static final Pattern IMAGE = Pattern.compile("data:image/(?:png|jpeg|gif|webp);base64,[A-Za-z0-9+/=]*");
     private static final int DEEPEST = 6;
 
-    private static final Parser PARSER = Parser.builder().build();
+    private static final Parser PARSER =
+            Parser.builder().extensions(List.of(TablesExtension.create())).build();
     private static final HtmlRenderer RENDERER = HtmlRenderer.builder()
+            .extensions(List.of(TablesExtension.create()))
+            .nodeRendererFactory(Formulas::new)
             .escapeHtml(true)
             .sanitizeUrls(true)
             .urlSanitizer(new Strict())
             .attributeProviderFactory(context -> (node, tag, attributes) -> {
                 if (node instanceof Link) {
                     attributes.put("rel", "noopener noreferrer");
+                } else if (node instanceof TableCell) {
+                    String side = attributes.remove("align");
+                    if (side != null) {
+                        attributes.put("class", "note-" + side);
+                    }
                 }
             })
             .build();
@@ -111,6 +127,74 @@ final class NoteHtml {
                 node.insertBefore(child);
             }
             node.unlink();
+        }
+    }
+
+    /** Writes text with the formulas in it as MathML; whoever reads the page needs no script and no font for it. */
+    private static final class Formulas implements NodeRenderer {
+        private final HtmlWriter html;
+
+        Formulas(HtmlNodeRendererContext context) {
+            html = context.getWriter();
+        }
+
+        @Override
+        public Set<Class<? extends Node>> getNodeTypes() {
+            return Set.of(Text.class);
+        }
+
+        @Override
+        public void render(Node node) {
+            boolean inside = false;
+            List<FormulaText.Piece> pieces = FormulaText.pieces(((Text) node).getLiteral());
+            for (int i = 0; i < pieces.size(); i++) {
+                FormulaText.Piece piece = pieces.get(i);
+                boolean outside = piece.kind() == FormulaText.Kind.WORDS;
+                if (inside && (outside || piece.begins())) {
+                    html.raw("</math>");
+                }
+                if (outside) {
+                    html.text(piece.text());
+                } else {
+                    html.raw(piece.begins() ? "<math>" : "");
+                    i += part(pieces, i);
+                }
+                inside = !outside;
+            }
+            html.raw(inside ? "</math>" : "");
+        }
+
+        /** Writes a piece with the index or power that follows it; returns how many pieces that took besides. */
+        private int part(List<FormulaText.Piece> pieces, int at) {
+            FormulaText.Piece piece = pieces.get(at);
+            FormulaText.Kind next = at + 1 < pieces.size()
+                            && !pieces.get(at + 1).begins()
+                            && piece.kind() != FormulaText.Kind.INDEX
+                            && piece.kind() != FormulaText.Kind.POWER
+                    ? pieces.get(at + 1).kind()
+                    : FormulaText.Kind.WORDS;
+            String tag = next == FormulaText.Kind.INDEX ? "msub" : next == FormulaText.Kind.POWER ? "msup" : "";
+            if (tag.isEmpty()) {
+                atom(piece);
+                return 0;
+            }
+            html.raw("<" + tag + ">");
+            atom(piece);
+            atom(pieces.get(at + 1));
+            html.raw("</" + tag + ">");
+            return 1;
+        }
+
+        private void atom(FormulaText.Piece piece) {
+            String tag = switch (piece.kind()) {
+                case LETTERS -> "mi";
+                case SIGNS -> "mtext";
+                case INDEX, POWER, WORDS -> piece.text().matches("\\p{L}+") ? "mi" : "mtext";
+            };
+            // Blanks at the ends of a text count for nothing in MathML.
+            html.raw("<" + tag + ">");
+            html.text(piece.text().replace(' ', '\u00a0'));
+            html.raw("</" + tag + ">");
         }
     }
 

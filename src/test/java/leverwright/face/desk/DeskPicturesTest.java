@@ -18,6 +18,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.transform.Transform;
 import javax.imageio.ImageIO;
 import leverwright.face.desk.model.Colours;
+import leverwright.workbook.document.NoteCell;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
 import org.junit.jupiter.api.AfterEach;
@@ -90,6 +91,22 @@ class DeskPicturesTest {
                         .anyMatch(
                                 node -> String.valueOf(node.getAccessibleText()).startsWith("Front squat by Ines")));
         shoot(demo, "exercise");
+    }
+
+    @Test
+    @Tag("minute")
+    void aNoteWithTableAndFormulasIsDrawn() throws Exception {
+        Workbook notes = Workbook.empty("Notes")
+                .withAdded(
+                        0,
+                        new NoteCell(
+                                "n1",
+                                "# Levers\n\nThe moment is $M = W·d_{hip} / 2$ a side, and energy goes with $v^2$.\n\n"
+                                        + "| joint | load arm | moment |\n|---|--:|--:|\n| hip | 25.6 cm | $M_{hip}$ |\n"
+                                        + "| knee, bent as far as it goes | 4.3 cm | $M_{knee}$ |\n"));
+        Path file = folder.resolve("notes.leverwright.json");
+        WorkbookFiles.onDisk().saveNew(file, notes);
+        shoot(bench.open(file), "notes");
     }
 
     private static ListView<?> list(DeskWindow window) {

@@ -80,6 +80,27 @@ class NoteHtmlTest {
     }
 
     @Test
+    void aFormulaBecomesMathWithoutAnythingFromElsewhere() {
+        assertEquals(
+                "<p>so <math><mi>M</mi><mtext>\u00a0=\u00a0</mtext><mi>W</mi><mtext>·</mtext>"
+                        + "<msub><mi>d</mi><mi>hip</mi></msub></math> and <math><msup><mi>v</mi><mtext>2</mtext></msup></math>,"
+                        + " but $5 or $6</p>\n",
+                NoteHtml.of("so $M = W·d_{hip}$ and $v^2$, but $5 or $6"));
+        assertEquals("<p><code>$x$</code></p>\n", NoteHtml.of("`$x$`"));
+        assertEquals(
+                "<p><math><mi>a</mi><mtext>&lt;</mtext><mi>b</mi></math></p>\n",
+                NoteHtml.of("$a<b$"),
+                "markup stays text");
+    }
+
+    @Test
+    void aTableBecomesATable() {
+        String html = NoteHtml.of("| joint | moment |\n|---|--:|\n| hip | $M_h$ |\n");
+        assertTrue(html.contains("<th class=\"note-right\">moment</th>"), html);
+        assertTrue(html.contains("<td class=\"note-right\"><math><msub><mi>M</mi><mi>h</mi></msub></math></td>"), html);
+    }
+
+    @Test
     void markupInANoteStaysText() {
         for (String text : Hostile.TEXTS) {
             for (String note : List.of(

@@ -12,6 +12,8 @@ import javafx.beans.WeakInvalidationListener;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.image.Image;
+import javafx.scene.input.Clipboard;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -32,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class NoteEditor extends VBox {
 
+    /** A larger file is not even read. */
+    private static final long MOST_READ = 50_000_000;
+
     private final DeskModel model;
     private final CellView cell;
     private final NoteView view = new NoteView(NoteEditor::browse);
@@ -43,7 +48,18 @@ public final class NoteEditor extends VBox {
 
     /** The parts that are there while the source is shown. */
     private static final class Source {
-        final SourceArea area = new SourceArea();
+        final SourceArea area = new SourceArea() {
+            @Override
+            public void paste() {
+                Image picture = Clipboard.getSystemClipboard().getImage();
+                if (picture != null && !Clipboard.getSystemClipboard().hasString()) {
+                    problem.setText("");
+                    put("picture", PictureBytes.png(picture));
+                } else {
+                    super.paste();
+                }
+            }
+        };
         final CellText text;
         final Colouring colouring;
         final SourceFrame frame;
@@ -61,6 +77,23 @@ public final class NoteEditor extends VBox {
             problem.getStyleClass().add("script-problem");
             problem.setWrapText(true);
             tools.getStyleClass().add("note-tools");
+        }
+
+        /** Puts a picture into the note itself; says why where it cannot stand there. */
+        void put(String name, byte[] bytes) {
+            if (bytes.length == 0 || bytes.length > NoteAddress.MOST_BYTES) {
+                String size = bytes.length == 0 ? "too many bytes" : bytes.length / 1000 + " kB";
+                problem.setText(name + " has " + size + "; a picture in a note may have "
+                        + NoteAddress.MOST_BYTES / 1000 + " kB. Make it smaller.");
+                return;
+            }
+            Optional<String> address = NoteAddress.of(bytes);
+            if (address.isEmpty()) {
+                problem.setText(name + " is no PNG, JPEG or GIF; save it as one of these.");
+                return;
+            }
+            String words = name.replaceAll("\\.\\w+$", "").replaceAll("[\\[\\]]", "");
+            area.replaceSelection("![" + words + "](" + address.get() + ")");
         }
 
         void dispose() {
@@ -203,19 +236,7 @@ public final class NoteEditor extends VBox {
         opened.problem.setText("");
         String name = file.getFileName().toString();
         try {
-            long size = Files.size(file);
-            if (size > NoteAddress.MOST_BYTES) {
-                opened.problem.setText(name + " has " + size / 1000 + " kB; a picture in a note may have "
-                        + NoteAddress.MOST_BYTES / 1000 + " kB. Make it smaller.");
-                return;
-            }
-            Optional<String> address = NoteAddress.of(Files.readAllBytes(file));
-            if (address.isEmpty()) {
-                opened.problem.setText(name + " is no PNG, JPEG or GIF; save it as one of these.");
-                return;
-            }
-            String words = name.replaceAll("\\.\\w+$", "").replaceAll("[\\[\\]]", "");
-            opened.area.replaceSelection("![" + words + "](" + address.get() + ")");
+            opened.put(name, Files.size(file) > MOST_READ ? new byte[0] : Files.readAllBytes(file));
         } catch (IOException unreadable) {
             opened.problem.setText(name + " cannot be read; choose another file.");
         }

@@ -9,14 +9,20 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
 import javafx.scene.text.TextFlow;
 import leverwright.face.desk.style.Hint;
+import leverwright.face.draw.FormulaText;
 import leverwright.face.draw.Markup;
+import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TableCell;
+import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.Code;
@@ -36,11 +42,17 @@ import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.ThematicBreak;
 import org.commonmark.parser.Parser;
 
-/** A note as it reads: CommonMark as text, lists, code, links and images. Markup written in a note shows as text. */
+/** A note as it reads: CommonMark as text, lists, tables, code, links and images. Markup written in a note shows as text. */
 final class NoteView extends VBox {
 
-    private static final Parser PARSER = Parser.builder().build();
+    private static final Parser PARSER =
+            Parser.builder().extensions(List.of(TablesExtension.create())).build();
     private static final double WIDEST_IMAGE = 640;
+
+    /** How far an index stands lower and a power higher, in sizes of the text. */
+    private static final double INDEX_LOWER = 0.28;
+
+    private static final double POWER_HIGHER = 0.42;
 
     private final Consumer<String> follow;
 
@@ -97,6 +109,9 @@ final class NoteView extends VBox {
         if (node instanceof HtmlBlock html) {
             return styled(literal(html.getLiteral()), "note-paragraph");
         }
+        if (node instanceof TableBlock) {
+            return table(node);
+        }
         if (node instanceof ThematicBreak) {
             return styled(new Region(), "note-rule");
         }
@@ -126,6 +141,35 @@ final class NoteView extends VBox {
             number++;
         }
         return items;
+    }
+
+    private javafx.scene.Node table(Node table) {
+        GridPane grid = styled(new GridPane(), "note-table");
+        int row = 0;
+        for (Node part = table.getFirstChild(); part != null; part = part.getNext()) {
+            for (Node line = part.getFirstChild(); line != null; line = line.getNext()) {
+                int column = 0;
+                for (Node entry = line.getFirstChild(); entry != null; entry = entry.getNext()) {
+                    grid.add(entry((TableCell) entry), column++, row);
+                }
+                row++;
+            }
+        }
+        return grid;
+    }
+
+    private javafx.scene.Node entry(TableCell cell) {
+        TextFlow words = styled(flow(cell), "note-entry");
+        words.setTextAlignment(
+                cell.getAlignment() == TableCell.Alignment.RIGHT
+                        ? TextAlignment.RIGHT
+                        : cell.getAlignment() == TableCell.Alignment.CENTER
+                                ? TextAlignment.CENTER
+                                : TextAlignment.LEFT);
+        if (cell.isHeader()) {
+            words.getStyleClass().add("note-entry-head");
+        }
+        return words;
     }
 
     private TextFlow flow(Node block) {
@@ -168,13 +212,20 @@ final class NoteView extends VBox {
 
     /** Words as they stand; what stands between dollar signs is a formula, with its indices below and powers above. */
     private static void words(TextFlow flow, String literal, List<String> styles) {
-        for (NoteFormula.Piece piece : NoteFormula.pieces(literal)) {
-            List<String> all = piece.style().isEmpty() ? styles : with(styles, piece.style());
-            Text text = part(flow, piece.text(), all);
-            if (piece.shift() != 0) {
-                text.setTranslateY(piece.shift() * text.getFont().getSize());
+        for (FormulaText.Piece piece : FormulaText.pieces(literal)) {
+            switch (piece.kind()) {
+                case WORDS -> part(flow, piece.text(), styles);
+                case LETTERS -> part(flow, piece.text(), with(styles, "formula-letter"));
+                case SIGNS -> part(flow, piece.text(), with(styles, "formula-sign"));
+                case INDEX -> small(flow, piece.text(), styles, INDEX_LOWER);
+                case POWER -> small(flow, piece.text(), styles, -POWER_HIGHER);
             }
         }
+    }
+
+    private static void small(TextFlow flow, String words, List<String> styles, double lower) {
+        Text text = part(flow, words, with(styles, "formula-small"));
+        text.setTranslateY(lower * text.getFont().getSize());
     }
 
     private static Text part(TextFlow flow, String words, List<String> styles) {

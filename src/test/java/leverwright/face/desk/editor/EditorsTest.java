@@ -298,4 +298,25 @@ class EditorsTest {
             return 0;
         });
     }
+
+    @Test
+    void aPictureOnTheClipboardIsPutIntoTheNoteItself() throws Exception {
+        String text = at(() -> {
+            String id = model.addNote(0, "");
+            lay();
+            javafx.scene.input.ClipboardContent content = new javafx.scene.input.ClipboardContent();
+            content.putImage(new javafx.scene.image.WritableImage(3, 2));
+            javafx.scene.input.Clipboard.getSystemClipboard().setContent(content);
+            area(id).paste();
+            return model.cell(id).orElseThrow().text().get();
+        });
+        java.util.regex.Matcher address = java.util.regex.Pattern.compile(
+                        "!\\[picture\\]\\((data:image/png;base64,.*)\\)")
+                .matcher(text);
+        assertTrue(address.matches(), text);
+        byte[] bytes = NoteAddress.image(address.group(1)).orElseThrow();
+        var picture = javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(bytes));
+        assertEquals(3, picture.getWidth());
+        assertEquals(2, picture.getHeight());
+    }
 }

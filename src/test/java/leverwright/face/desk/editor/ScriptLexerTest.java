@@ -126,12 +126,4 @@ class ScriptLexerTest {
                 IllegalArgumentException.class,
                 () -> WorkbookSearch.in("c", "x".repeat(1000), new Query("x*x*x*y", true, false, true)));
     }
-
-    @Test
-    void formulasStandBetweenDollarSigns() {
-        List<NoteFormula.Piece> pieces = NoteFormula.pieces("so $M = W·d_{hip}$ for $5 or $6");
-        assertEquals("so ", pieces.get(0).text());
-        assertTrue(pieces.stream().anyMatch(piece -> piece.text().equals("hip") && piece.shift() > 0));
-        assertEquals(" for $5 or $6", pieces.get(pieces.size() - 1).text());
-    }
 }
