@@ -39,7 +39,7 @@ final class MusclesInMotion {
         }
     }
 
-    /** Returns the curves of some muscles, in motion and, pale beside them, of the same postures held still. */
+    /** Returns the curves of some muscles, in motion and, beside them, of the same postures held still. */
     Curves curves(Muscles... asked) {
         List<Curves.Curve> curves = new ArrayList<>();
         for (Muscles muscles : asked) {

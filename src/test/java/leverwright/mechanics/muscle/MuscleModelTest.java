@@ -103,6 +103,22 @@ class MuscleModelTest {
         }
     }
 
+    /** Tensions against the table of published ones, by the words of its rows: each set with its own. */
+    @ParameterizedTest
+    @CsvSource({
+        "Narici 1992 quadriceps, VASTUS_LATERALIS, KNEE",
+        "trunk model back extensors, ERECTOR_SPINAE, LOW_BACK",
+        "trunk model abdominals, RECTUS_ABDOMINIS, LOW_BACK"
+    })
+    void tensionsAreThoseOfTheirPublishedSet(String source, Muscle muscle, Axis axis) throws IOException {
+        double published = Files.readAllLines(Path.of("src/test/resources/reference/specific_tension.csv")).stream()
+                .filter(line -> line.startsWith(source + ","))
+                .mapToDouble(line -> Double.parseDouble(line.split(",")[1]))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(published * 1e4, state(MAN, muscle, axis, 0).tension(), 1e-6);
+    }
+
     @Test
     void capacityIsTheProductOfItsFactors() {
         MuscleState state = state(MAN, Muscle.VASTUS_MEDIALIS, Axis.KNEE, 30);
