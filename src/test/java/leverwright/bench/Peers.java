@@ -32,7 +32,10 @@ final class Peers {
     static List<String> solves(Iterable<RunResult> results) throws IOException, InterruptedException {
         double statics = score(results, "StaticSolveBenchmark.solveOneAtATime");
         double sharing = score(results, "SharingBenchmark.solveOneAtATime");
-        if (statics == 0 && sharing == 0) {
+        double million = score(results, "BulkStaticsBenchmark.million");
+        double cached = score(results, "BulkStaticsBenchmark.inCache");
+        double threads = score(results, "BulkStaticsBenchmark.millionByTwoThreads");
+        if (statics == 0 && sharing == 0 && million == 0 && cached == 0) {
             return List.of();
         }
         Process script = new ProcessBuilder("bash", "src/test/peers/bench.sh")
@@ -43,6 +46,12 @@ final class Peers {
         List<String> held = new ArrayList<>();
         held(held, "static solve", statics, "eigen_aos", lines);
         held(held, "sharing", sharing, "cpp_dual_newton_1", lines);
+        held(held, "bulk statics, a million", million, "numpy_1e6", lines);
+        held(held, "bulk statics, 4096 in cache", cached, "c_soa_own_sincos_n4096", lines);
+        if (million > 0 && threads > 0) {
+            held.add(String.format(
+                    Locale.ROOT, "bulk statics, two threads over one: %.4g/s, ratio %.2f", threads, threads / million));
+        }
         return held;
     }
 
