@@ -430,7 +430,8 @@ public final class TargetComparison implements Listed {
                 .toList();
         return "Capacity of the " + target.words() + " that is used, most first: " + String.join("; ", names)
                 + ". This order holds in " + holds + " of " + made
-                + " draws of muscles' numbers, exponent and posture"
+                + " draws of muscles' numbers and exponent, of inputs typed with an error, and of 3° (assumed) at the peak of a"
+                + " range of angles; a posture without either is not moved"
                 + (made < Shares.DRAWS
                         ? "; in the other " + (Shares.DRAWS - made) + " the muscles could not hold one of the postures."
                         : ".");
