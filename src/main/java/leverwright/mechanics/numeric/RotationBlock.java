@@ -10,8 +10,8 @@ package leverwright.mechanics.numeric;
  * Not for use by several threads at once.
  */
 public final class RotationBlock {
-    /** Greatest number of angles in a block: two dozen arrays of this length fit a common second cache, eight the first. */
-    public static final int SIZE = 512;
+    /** Greatest number of angles in a block: three dozen arrays of this length fit the processor's first cache. */
+    public static final int SIZE = 128;
 
     private final double[] angles = new double[SIZE];
     private final double[] shifted = new double[SIZE];
