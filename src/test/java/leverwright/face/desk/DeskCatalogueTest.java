@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ListView;
@@ -72,12 +73,14 @@ class DeskCatalogueTest {
     }
 
     private TextField knob(String name) {
+        return knobs(name).findFirst().orElseThrow();
+    }
+
+    private Stream<TextField> knobs(String name) {
         return WindowThread.all(window.stage().getScene().getRoot())
                 .filter(node -> node instanceof TextField
                         && String.valueOf(node.getAccessibleText()).startsWith(name + ", "))
-                .map(TextField.class::cast)
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no knob " + name));
+                .map(TextField.class::cast);
     }
 
     private Button button(String words) {
@@ -98,6 +101,8 @@ class DeskCatalogueTest {
     }
 
     private void type(String knob, String value) throws Exception {
+        bench.until(
+                "the knob " + knob + " is there", () -> knobs(knob).findAny().isPresent());
         bench.doing(() -> {
             TextField field = knob(knob);
             field.setText(value);
@@ -126,7 +131,7 @@ class DeskCatalogueTest {
                 () -> WindowThread.all(window.stage().getScene().getRoot())
                         .anyMatch(
                                 node -> String.valueOf(node.getAccessibleText()).startsWith("Front squat by Ines")));
-        type("Bar", "600");
+        type("Bar", "1200");
         untilSaid("Bar goes from 0 kg to");
         type("Bar", "62.5");
         type("Torso lean", "20");
