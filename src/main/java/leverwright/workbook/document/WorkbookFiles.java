@@ -38,7 +38,7 @@ public final class WorkbookFiles {
      */
     public OpenedWorkbook read(Path file) throws WorkbookFileException {
         byte[] bytes = bytes(file);
-        return new OpenedWorkbook(file, parsed(file, bytes), FileStamp.of(bytes));
+        return new OpenedWorkbook(file, parsed(file, bytes), bytes);
     }
 
     /**

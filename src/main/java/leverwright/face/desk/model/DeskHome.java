@@ -109,9 +109,10 @@ public final class DeskHome implements AutoCloseable {
     public Read read(Path file) throws IOException {
         OpenedWorkbook opened = files.read(file);
         Path whole = file.toAbsolutePath().normalize();
-        boolean shipped = isOnShelf(whole) || isOfShelf(opened.stamp());
-        Permission permission = shipped ? Permission.GATED : trust.of(opened.stamp());
-        return new Read(whole, opened.workbook(), opened.stamp(), permission);
+        FileStamp stamp = opened.stamp();
+        boolean shipped = isOnShelf(whole) || isOfShelf(stamp);
+        Permission permission = shipped ? Permission.GATED : trust.of(stamp);
+        return new Read(whole, opened.workbook(), stamp, permission);
     }
 
     /**
