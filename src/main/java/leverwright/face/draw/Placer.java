@@ -116,8 +116,24 @@ final class Placer {
                 }
             }
         }
-        taken.add(box(chosen));
-        return chosen;
+        Mark.Words whole = inside(chosen);
+        taken.add(box(whole));
+        return whole;
+    }
+
+    /** Words that found room only beyond an edge are moved back, so that they can be read whole. */
+    private Mark.Words inside(Mark.Words words) {
+        Rectangle2D box = box(words);
+        double right = Math.max(0, bounds.getMinX() - box.getMinX());
+        double left = Math.max(0, box.getMaxX() - bounds.getMaxX());
+        double down = Math.max(0, bounds.getMinY() - box.getMinY());
+        double up = Math.max(0, box.getMaxY() - bounds.getMaxY());
+        if (right == 0 && left == 0 && down == 0 && up == 0) {
+            return words;
+        }
+        double x = words.x() + (right > 0 ? right : -left);
+        double y = words.y() + (down > 0 ? down : -up);
+        return new Mark.Words(words.text(), x, y, words.anchor(), words.type());
     }
 
     private static Mark.Words at(String text, Mark.Type type, double x, double y, double[] direction, double distance) {
