@@ -17,6 +17,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -94,6 +95,7 @@ class DeskAccessTest {
     }
 
     @Test
+    @Tag("minute")
     void tabGoesThroughTheWholeWindowAndComesBack() throws Exception {
         bench.doing(() -> window.goToOutline());
         Set<Node> reached = new LinkedHashSet<>();

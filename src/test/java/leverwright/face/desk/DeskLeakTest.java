@@ -14,6 +14,7 @@ import leverwright.face.desk.model.Starter;
 import leverwright.workbook.document.WorkbookFiles;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -40,6 +41,7 @@ class DeskLeakTest {
     }
 
     @Test
+    @Tag("minute")
     void fiftyWindowsOpenedAndClosedLeaveNothing() throws Exception {
         Path file = folder.resolve("stranger.leverwright.json");
         Files.copy(WindowBench.demo(), file);

@@ -16,6 +16,7 @@ import leverwright.mechanics.measure.Measures;
 import leverwright.mechanics.numeric.RandomStream;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.PrintedWorkings;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What holds for every exercise of the catalogue, at random settings and for random lifters. */
@@ -32,6 +33,7 @@ class CatalogueTest {
     private final RandomStream random = new RandomStream(SEED);
 
     @Test
+    @Tag("minute")
     void everyPrintedWorkingEvaluatesToTheNumberShown() {
         for (Exercise<?> exercise : Catalogue.exercises()) {
             int lines = 0;

@@ -33,6 +33,7 @@ import leverwright.run.result.Result;
 import leverwright.workbook.document.ScriptCell;
 import leverwright.workbook.document.Workbook;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -256,6 +257,7 @@ class SheetPaneTest {
     }
 
     @Test
+    @Tag("minute")
     void onlyStripsNearTheViewAreBuilt() throws Exception {
         Workbook many = Workbook.empty("many");
         for (int i = 0; i < 400; i++) {
