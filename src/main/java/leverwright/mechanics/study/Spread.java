@@ -2,6 +2,7 @@ package leverwright.mechanics.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import leverwright.mechanics.body.Population;
 import leverwright.mechanics.exercise.Exercise;
@@ -29,6 +30,9 @@ public final class Spread {
     public static final int DRAWS = 2000;
     /** Greatest number of draws. */
     public static final int MOST_DRAWS = 20_000_000;
+
+    private static final int LEAST_DRAWS = 10;
+    private static final double SECONDS_A_DRAW = 1e-5;
 
     private final List<Performance> performances;
     /** Performances of one group have an input of one name in common. */
@@ -102,7 +106,7 @@ public final class Spread {
      */
     public <Q extends Measure<Q>> Spread vary(Variable<Q> variable, Uncertainty<Q> uncertainty) {
         if (performances.stream().noneMatch(variable::isOf)) {
-            performances.get(0).exercise().get(first(variable));
+            variable.requireOf(performances.get(0));
         }
         if (variable.isOwn() && (performances.size() > 1 || hasOwn())) {
             throw new IllegalArgumentException(
@@ -112,10 +116,6 @@ public final class Spread {
         double present = variable.present(performances.get(0));
         uncertainty.about(variable, present);
         return and(new SpreadInput.OfVariable<>(variable, uncertainty));
-    }
-
-    private static <Q extends Measure<Q>> Knob<Q> first(Variable<Q> variable) {
-        return variable.knob().orElseThrow();
     }
 
     /** Returns this spread with numbers of the muscles as unsure as their sources say. */
@@ -150,11 +150,21 @@ public final class Spread {
     /**
      * Returns this spread with another number of draws.
      *
-     * @param count 10 to {@value #MOST_DRAWS}
+     * @param count a whole number, 10 to {@value #MOST_DRAWS}
+     * @throws IllegalArgumentException if it is not; beyond the most, with how long it would take
      */
-    public Spread draws(long count) {
-        if (count < 10 || count > MOST_DRAWS) {
-            throw new IllegalArgumentException("a spread has " + count + " draws; allowed: 10 to " + MOST_DRAWS);
+    public Spread draws(double count) {
+        if (count > MOST_DRAWS) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "a spread of %.3g draws would take about %s, at 10 µs for each result of a draw; allowed: up to %d",
+                    count,
+                    StudySize.time(count * SECONDS_A_DRAW),
+                    MOST_DRAWS));
+        }
+        if (!(count >= LEAST_DRAWS) || count != Math.rint(count)) {
+            throw new IllegalArgumentException("a spread has " + count + " draws; allowed: a whole number from "
+                    + LEAST_DRAWS + " to " + MOST_DRAWS);
         }
         return new Spread(performances, groups, varied, (int) count, seed, sampling);
     }

@@ -3,7 +3,6 @@ package leverwright.mechanics.study;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.ImpossibleSetting;
 import leverwright.mechanics.exercise.Performance;
@@ -72,11 +71,6 @@ final class StudyPoints {
     StudyPoints(List<Reading<?>> readings, boolean bands) {
         this.readings = List.copyOf(readings);
         this.bands = bands;
-    }
-
-    /** Returns a setter that turns one variable of a performance. */
-    static Setter turning(Performance start, Variable<?> variable, IntToDoubleFunction places) {
-        return point -> variable.set(start, places.applyAsDouble(point));
     }
 
     /**

@@ -6,8 +6,6 @@ import java.util.Locale;
 final class StudySize {
     /** Greatest number of settings of a sweep or family. */
     static final int MOST = 20_000_000;
-    /** Greatest number of settings of a map, all of which are kept. */
-    static final int MOST_KEPT = 1_000_000;
 
     /** What one setting takes with a handful of readings, on one core: 1 to 5 µs were measured. */
     private static final double SECONDS = 3e-6;
@@ -40,27 +38,14 @@ final class StudySize {
         }
     }
 
-    /** Checks a study of so many settings, all of which are kept. */
-    static void checkKept(double settings, String what) {
-        if (!(settings <= MOST_KEPT)) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "%s has %.3g settings, which would take about %s and %.3g GB; allowed: up to %d. Take fewer points.",
-                    what,
-                    settings,
-                    time(settings * SECONDS),
-                    settings * BYTES / GIGABYTE,
-                    MOST_KEPT));
-        }
-    }
-
     private static String number(double settings) {
         return settings == Math.rint(settings) && Math.abs(settings) < MOST
                 ? Long.toString((long) settings)
                 : Double.toString(settings);
     }
 
-    private static String time(double seconds) {
+    /** Returns a time in words, in the unit that suits it. */
+    static String time(double seconds) {
         if (seconds < 2 * MINUTE) {
             return String.format(Locale.ROOT, "%.0f s", seconds);
         }

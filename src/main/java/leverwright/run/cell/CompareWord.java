@@ -115,7 +115,7 @@ public final class CompareWord implements ResultBuilder {
      * @param count from 10 on
      */
     public CompareWord draws(double count) {
-        return new CompareWord(comparison.unsure(spread -> SpreadLimits.checked(spread, count)));
+        return new CompareWord(comparison.unsure(spread -> spread.draws(count)));
     }
 
     /**

@@ -105,7 +105,7 @@ public final class SpreadWord implements ResultBuilder {
      * @param count from 10 on; what would take too long is refused with an estimate
      */
     public SpreadWord draws(double count) {
-        return with(SpreadLimits.checked(spread, count));
+        return with(spread.draws(count));
     }
 
     /**
