@@ -70,9 +70,7 @@ public final class BestSetting {
      * @throws IllegalArgumentException if the performance has no such setting, or there are too many
      */
     public BestSetting turn(Variable<?> variable) {
-        if (!variable.isOf(performance)) {
-            performance.exercise().get(variable.knob().orElseThrow());
-        }
+        variable.requireOf(performance);
         if (turned.size() == BoxSearch.MOST_AXES
                 || turned.stream().anyMatch(each -> each.name().equals(variable.name()))) {
             throw new IllegalArgumentException(variable + " is turned twice or is one setting too many; allowed: up to "

@@ -42,11 +42,8 @@ public final class BreakEven<Q extends Measure<Q>> {
      * @throws IllegalArgumentException if one of them has no such setting
      */
     public Pair<Q> between(Performance one, Performance other) {
-        for (Performance each : List.of(one, other)) {
-            if (!variable.isOf(each)) {
-                each.exercise().get(variable.knob().orElseThrow());
-            }
-        }
+        variable.requireOf(one);
+        variable.requireOf(other);
         return new Pair<>(variable, one, other);
     }
 
@@ -159,7 +156,7 @@ public final class BreakEven<Q extends Measure<Q>> {
 
         /** Returns both over the setting, with a dot where they ask the same. */
         public Curves curves() {
-            SolveFor.Places places = new SolveFor.Places(variable, found.roots());
+            FoundPlaces places = new FoundPlaces(variable, found.roots());
             List<Curves.Curve> curves = new ArrayList<>();
             curves.add(places.curve(reading.label(one) + ", " + names.get(0), reading, ofOne));
             curves.add(places.curve(reading.label(other) + ", " + names.get(1), reading, ofOther));

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Unit;
 
 /** Where curves have no value, and why: the first reason of each stretch of neighbouring settings stands for it. */
 final class Gaps {
     private static final int DIGITS = 3;
+    private static final Pattern NUMBERS = Pattern.compile("[−0-9.]+");
 
     private final String name;
     private final Unit unit;
@@ -28,11 +30,15 @@ final class Gaps {
      * @param what the curve that has none; empty when no curve has
      */
     void add(String what, double setting, String reason) {
-        String kind = reason.replaceAll("[−0-9.]+", "#");
         stretches.merge(
-                what + "\n" + kind,
+                what + "\n" + kind(reason),
                 new Stretch(setting, setting, reason),
                 (before, now) -> new Stretch(before.from(), now.to(), before.reason()));
+    }
+
+    /** Returns a reason without its numbers: the same for all places that have no value for this reason. */
+    static String kind(String reason) {
+        return NUMBERS.matcher(reason).replaceAll("#");
     }
 
     /** Returns one sentence per stretch. */

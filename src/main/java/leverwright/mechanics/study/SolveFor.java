@@ -18,7 +18,6 @@ import leverwright.mechanics.working.Listed;
 import leverwright.mechanics.working.Listing;
 import leverwright.mechanics.working.Step;
 import leverwright.mechanics.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The settings of a variable at which a reading has a wanted value: all of them, or the nearest that can be reached.
@@ -57,9 +56,7 @@ public final class SolveFor<Q extends Measure<Q>> {
      * @throws IllegalArgumentException if it has no such setting
      */
     public In<Q> in(Performance performance) {
-        if (!variable.isOf(performance)) {
-            performance.exercise().get(variable.knob().orElseThrow());
-        }
+        variable.requireOf(performance);
         return new In<>(variable, performance);
     }
 
@@ -238,7 +235,7 @@ public final class SolveFor<Q extends Measure<Q>> {
 
         /** Returns the reading over the variable, the wanted value, and a dot at every setting that gives it. */
         public Curves curves() {
-            Places places = new Places(variable, found.roots());
+            FoundPlaces places = new FoundPlaces(variable, found.roots());
             List<Curves.Curve> curves = new ArrayList<>();
             curves.add(places.curve(reading.label(performance), reading, value));
             curves.add(places.curve(wantedCurve, reading, si -> wanted));
@@ -257,52 +254,5 @@ public final class SolveFor<Q extends Measure<Q>> {
         notes.addAll(performance.exercise().cautions());
         notes.add(CAUTION);
         return List.copyOf(notes);
-    }
-
-    /** Settings along a chart, those that were found among them. */
-    static final class Places {
-        private static final int STEPS = 120;
-        private final Variable<?> variable;
-        private final List<Double> all = new ArrayList<>();
-
-        Places(Variable<?> variable, List<Double> found) {
-            this.variable = variable;
-            double from = variable.least().si();
-            double to = variable.most().si();
-            all.addAll(found);
-            for (int k = 0; k <= STEPS; k++) {
-                double at = k == STEPS ? to : from + (to - from) * k / STEPS;
-                if (all.stream().noneMatch(other -> Math.abs(other - at) < 1e-9 * (to - from))) {
-                    all.add(at);
-                }
-            }
-            all.sort(Double::compare);
-        }
-
-        Curves.Axis axis() {
-            return new Curves.Axis(variable.name(), variable.unit(), all);
-        }
-
-        boolean holds(double si) {
-            return si >= all.get(0) && si <= all.get(all.size() - 1);
-        }
-
-        Curves.Curve curve(String name, Reading<?> reading, DoubleUnaryOperator value) {
-            List<@Nullable Double> values = new ArrayList<>();
-            for (double at : all) {
-                double there = value.applyAsDouble(at);
-                values.add(Double.isNaN(there) ? null : there);
-            }
-            return Curves.Curve.of(name, reading.unit(), reading.sides(), values);
-        }
-
-        /** One dot. */
-        Curves.Curve point(String name, Reading<?> reading, double place, double value) {
-            List<@Nullable Double> values = new ArrayList<>();
-            for (double at : all) {
-                values.add(at == place ? value : null);
-            }
-            return Curves.Curve.of(name, reading.unit(), reading.sides(), values);
-        }
     }
 }

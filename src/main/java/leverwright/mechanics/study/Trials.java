@@ -115,7 +115,7 @@ final class Trials {
     }
 
     private void because(IllegalArgumentException none) {
-        String kind = String.valueOf(none.getMessage()).replaceAll("[−0-9.]+", "#");
+        String kind = Gaps.kind(String.valueOf(none.getMessage()));
         synchronized (reasons) {
             reasons.merge(kind, 1, Integer::sum);
         }

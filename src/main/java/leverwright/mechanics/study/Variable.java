@@ -228,6 +228,17 @@ public final class Variable<Q extends Measure<Q>> {
     }
 
     /**
+     * Refuses a performance that does not have it.
+     *
+     * @throws IllegalArgumentException naming the knobs that there are
+     */
+    void requireOf(Performance at) {
+        if (knob != null && !isOf(at)) {
+            at.exercise().get(knob);
+        }
+    }
+
+    /**
      * Returns a performance with a value of it.
      *
      * @throws IllegalArgumentException if the value may not be set
