@@ -230,7 +230,7 @@ final class Bases {
 
     /** A weight vest high on the trunk, with its knob. */
     static Movement vest(Movement movement) {
-        return movement.knob(SetupKnobs.VEST).add(new Hung("vest", Spot.at(Member.TRUNK, 0.2), SetupKnobs.VEST, 1));
+        return movement.knob(SetupKnobs.VEST).add(Hung.vest());
     }
 
     /** The frontal plane with both sides apart. */

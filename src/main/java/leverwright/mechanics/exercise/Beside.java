@@ -46,12 +46,22 @@ final class Beside implements Stance.Upper {
         if (alone) {
             load.accept(layout, x);
         } else {
-            layout.showing(() -> work.settings().added().forEach(each -> each.show(work)));
+            show(work);
         }
     }
 
-    /** Adds all loads beside an exercise's own. */
-    static void add(Work work) {
+    /** Adds and shows all loads beside an exercise's own, where these do not change how it stands. */
+    static void addTo(Layout layout, Settings settings) {
+        Work work = new Work(layout, settings, false);
+        add(work);
+        show(work);
+    }
+
+    private static void add(Work work) {
         work.settings().added().forEach(each -> each.add(work));
+    }
+
+    private static void show(Work work) {
+        work.layout().showing(() -> work.settings().added().forEach(each -> each.show(work)));
     }
 }

@@ -200,12 +200,9 @@ public abstract class Exercise<E extends Exercise<E>> {
         Settings own = settings;
         E worn = own.has(SetupKnobs.VEST)
                 ? with(own)
-                : with(own.withKnob(SetupKnobs.VEST))
-                        .added(new Hung("vest", Spot.at(Member.TRUNK, VEST_HEIGHT), SetupKnobs.VEST, 1));
+                : with(own.withKnob(SetupKnobs.VEST)).added(Hung.vest());
         return worn.with(SetupKnobs.VEST, mass);
     }
-
-    private static final double VEST_HEIGHT = 0.2;
 
     /**
      * Returns this exercise with chains that hang from the bar or dumbbells to the floor: what lies on the floor is not carried.

@@ -11,6 +11,13 @@ import leverwright.mechanics.measure.Mass;
  * @param times 2 for one in each hand of hands that are taken together, 0.5 for a hand's half of a bar, else 1
  */
 record Hung(String name, Spot at, Knob<Mass> mass, double times) implements LoadRule {
+    private static final double VEST_HEIGHT = 0.2;
+
+    /** A weight vest on the trunk, 20 cm above the hips (from memory). */
+    static Hung vest() {
+        return new Hung("vest", Spot.at(Member.TRUNK, VEST_HEIGHT), SetupKnobs.VEST, 1);
+    }
+
     @Override
     public String words() {
         return name + " on the " + at.on().words();

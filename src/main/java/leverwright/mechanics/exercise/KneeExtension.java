@@ -114,9 +114,7 @@ public final class KneeExtension extends Exercise<KneeExtension> {
             LeverLoad moving = inMotion(layout);
             layout.add(pad(layout), Optional.of((link, at) -> moving));
         }
-        Work work = new Work(layout, s, false);
-        Beside.add(work);
-        layout.showing(() -> s.added().forEach(each -> each.show(work)));
+        Beside.addTo(layout, s);
         return layout;
     }
 

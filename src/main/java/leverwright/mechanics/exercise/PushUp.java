@@ -146,9 +146,7 @@ public final class PushUp extends Exercise<PushUp> {
         layout.placeArms();
         layout.pressureAt(frame.ball * layout.cosine(Segment.FOOT));
         origins(layout);
-        Work work = new Work(layout, s, false);
-        Beside.add(work);
-        layout.showing(() -> s.added().forEach(each -> each.show(work)));
+        Beside.addTo(layout, s);
         layout.add(hands(layout));
         layout.confirm(hand -> confirm(hand, layout, frame));
         return layout;

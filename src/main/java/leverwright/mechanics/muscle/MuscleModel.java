@@ -356,7 +356,8 @@ public final class MuscleModel {
         if (lengthFactor && 1 - off * off < LEAST_FACTOR) {
             marks.add("length factor held at 0.1");
         }
-        double cosine = pennation ? cosine(angle) : 1;
+        double slant = Trigonometry.cosine(angle);
+        double cosine = pennation ? slant : 1;
         double pascals = tension.value() * 1e4 * draw.strength(muscle) * tested;
         ReadingStatus worst = armStatus.worse(area.status()).worse(tension.status());
         if (area.status() == ReadingStatus.FROM_MEMORY || tension.status() == ReadingStatus.FROM_MEMORY) {
@@ -384,7 +385,7 @@ public final class MuscleModel {
                         longer,
                         shortening,
                         optimum.value(),
-                        cosine(angle)),
+                        slant),
                 worst,
                 List.copyOf(marks));
     }
@@ -475,10 +476,6 @@ public final class MuscleModel {
     /** How long a lifter's arms are, over those of the data. */
     double size(Lifter lifter) {
         return lifter.stature().si() / STATURE;
-    }
-
-    private static double cosine(double angle) {
-        return Trigonometry.cosine(angle);
     }
 
     /** An arm moved within its half width by the draw, unless it would turn round. */
