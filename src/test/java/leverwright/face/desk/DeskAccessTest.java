@@ -3,7 +3,6 @@ package leverwright.face.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,32 +14,19 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Everything can be reached by keyboard and has a role and a name for assistive technology. */
-class DeskAccessTest {
+class DeskAccessTest extends AtTheWindow {
 
-    @TempDir
-    private Path folder;
-
-    private WindowBench bench;
     private DeskWindow window;
 
     @BeforeEach
-    void begin() throws Exception {
-        bench = new WindowBench(folder);
+    void open() throws Exception {
         window = bench.open(bench.onShelf(WindowBench.demo()));
         bench.untilFresh(window.model());
-    }
-
-    @AfterEach
-    void end() throws Exception {
-        bench.close();
-        assertEquals(List.of(), bench.failures);
     }
 
     @Test
@@ -56,22 +42,13 @@ class DeskAccessTest {
     }
 
     private List<String> nameless() throws Exception {
-        List<Node> controls = bench.nodes(window, node -> node.isFocusTraversable() && isShown(node));
+        List<Node> controls = bench.nodes(window, node -> node.isFocusTraversable() && WindowThread.isShown(node));
         assertTrue(controls.size() > 10, "only " + controls.size() + " controls");
         return bench.at(() -> controls.stream()
                 .filter(node -> role(node) || name(node).isBlank())
                 .map(node ->
                         node.getClass().getSimpleName() + " " + node.getStyleClass() + " " + node.getAccessibleRole())
                 .toList());
-    }
-
-    private static boolean isShown(Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            if (!at.isVisible()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private static boolean role(Node node) {

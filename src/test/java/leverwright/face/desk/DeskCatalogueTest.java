@@ -3,7 +3,6 @@ package leverwright.face.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Node;
@@ -14,33 +13,20 @@ import javafx.scene.input.KeyCode;
 import leverwright.face.desk.model.CellView;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** An exercise is found in the catalogue, tried with its knobs, and put into the sheet, where it computes. */
-class DeskCatalogueTest {
+class DeskCatalogueTest extends AtTheWindow {
 
-    @TempDir
-    private Path folder;
-
-    private WindowBench bench;
     private DeskWindow window;
 
     @BeforeEach
-    void begin() throws Exception {
-        bench = new WindowBench(folder);
+    void open() throws Exception {
         window = bench.open(bench.onShelf(WindowBench.demo()));
         bench.untilFresh(window.model());
         bench.doing(window::showExercises);
         bench.until("the catalogue is there", () -> names().size() > 50);
-    }
-
-    @AfterEach
-    void end() throws Exception {
-        bench.close();
-        assertEquals(List.of(), bench.failures);
     }
 
     private Node one(String accessibleText) {

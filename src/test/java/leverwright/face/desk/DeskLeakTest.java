@@ -12,33 +12,14 @@ import javafx.scene.Scene;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.model.Starter;
 import leverwright.workbook.document.WorkbookFiles;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is closed goes: nothing of fifty windows stays in memory. */
-class DeskLeakTest {
+class DeskLeakTest extends AtTheWindow {
 
     private static final int WINDOWS = 50;
     private static final int PATIENCE = 100;
-
-    @TempDir
-    private Path folder;
-
-    private WindowBench bench;
-
-    @BeforeEach
-    void begin() throws Exception {
-        bench = new WindowBench(folder);
-    }
-
-    @AfterEach
-    void end() throws Exception {
-        bench.close();
-        assertEquals(List.of(), bench.failures);
-    }
 
     @Test
     @Tag("minute")

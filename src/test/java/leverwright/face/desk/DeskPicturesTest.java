@@ -1,13 +1,11 @@
 package leverwright.face.desk;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ListView;
@@ -21,33 +19,19 @@ import leverwright.face.desk.model.Colours;
 import leverwright.workbook.document.NoteCell;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Pictures of the main states, in every set of colours, at scales 1 and 2, for people to look at. */
-class DeskPicturesTest {
+class DeskPicturesTest extends AtTheWindow {
 
     private static final Path FOLDER = Path.of("target/screenshots");
     private static final int FEWEST_SHADES = 200;
 
-    @TempDir
-    private Path folder;
-
-    private WindowBench bench;
-
     @BeforeEach
-    void begin() throws Exception {
-        bench = new WindowBench(folder);
+    void makeFolder() throws Exception {
         Files.createDirectories(FOLDER);
-    }
-
-    @AfterEach
-    void end() throws Exception {
-        bench.close();
-        assertEquals(List.of(), bench.failures);
     }
 
     @Test

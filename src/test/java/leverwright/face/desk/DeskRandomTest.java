@@ -14,14 +14,11 @@ import java.util.stream.Stream;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Keys and clicks without sense: nothing may end in an exception, and the window goes on answering. */
-class DeskRandomTest {
+class DeskRandomTest extends AtTheWindow {
 
     private static final List<KeyCode> KEYS = List.of(
             KeyCode.TAB,
@@ -75,21 +72,6 @@ class DeskRandomTest {
             KeyCode.A,
             KeyCode.D,
             KeyCode.Z);
-
-    @TempDir
-    private Path folder;
-
-    private WindowBench bench;
-
-    @BeforeEach
-    void begin() throws Exception {
-        bench = new WindowBench(folder);
-    }
-
-    @AfterEach
-    void end() throws Exception {
-        bench.close();
-    }
 
     @Test
     @Tag("minute")

@@ -25,29 +25,10 @@ import leverwright.workbook.document.Seal;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
 import leverwright.workbook.document.WorkbookRecord;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Student, coach and reviewer with nothing but mouse and keys: what they do is pressed, what they see is read off the window. */
-class DeskReadersTest {
-
-    @TempDir
-    private Path folder;
-
-    private WindowBench bench;
-
-    @BeforeEach
-    void begin() throws Exception {
-        bench = new WindowBench(folder);
-    }
-
-    @AfterEach
-    void end() throws Exception {
-        bench.close();
-        assertEquals(List.of(), bench.failures);
-    }
+class DeskReadersTest extends AtTheWindow {
 
     private void press(KeyCode... keys) {
         bench.robot.push(keys);
@@ -58,21 +39,12 @@ class DeskReadersTest {
     }
 
     private Node see(Window window, String what, Predicate<Node> fits) throws Exception {
-        Predicate<Node> seen = node -> fits.test(node) && isSeen(node);
+        Predicate<Node> seen = node -> fits.test(node) && WindowThread.isShown(node);
         until(what, () -> WindowThread.all(window.getScene().getRoot()).anyMatch(seen));
         return bench.at(() -> WindowThread.all(window.getScene().getRoot())
                 .filter(seen)
                 .findFirst()
                 .orElseThrow());
-    }
-
-    private static boolean isSeen(Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            if (!at.isVisible()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private void until(String what, BooleanSupplier condition) throws Exception {
@@ -90,7 +62,7 @@ class DeskReadersTest {
     private static String words(Node under) {
         StringBuilder words = new StringBuilder();
         WindowThread.all(under)
-                .filter(node -> node instanceof Text && isSeen(node))
+                .filter(node -> node instanceof Text && WindowThread.isShown(node))
                 .forEach(node -> words.append(((Text) node).getText()).append('\n'));
         return words.toString();
     }
@@ -181,6 +153,7 @@ class DeskReadersTest {
         write("s");
         press(KeyCode.ESCAPE);
         bench.untilFresh(window.model());
+        until("its result is painted", () -> words(window).contains("42"));
         assertTrue(bench.at(() -> words(window)).contains("42"), bench.at(() -> words(window)));
         press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.N);
         until("a second script", () -> window.model().cells().size() == 2);

@@ -20,31 +20,12 @@ import leverwright.run.result.NumberResult;
 import leverwright.workbook.document.ScriptCell;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The three readers of a workbook at the window: student, coach, reviewer. */
-class DeskWindowTest {
+class DeskWindowTest extends AtTheWindow {
 
     private static final String DIAL = "var lean = dial(\"Lean\", deg(45)).from(deg(10)).to(deg(80));";
-
-    @TempDir
-    private Path folder;
-
-    private WindowBench bench;
-
-    @BeforeEach
-    void begin() throws Exception {
-        bench = new WindowBench(folder);
-    }
-
-    @AfterEach
-    void end() throws Exception {
-        bench.close();
-        assertEquals(List.of(), bench.failures);
-    }
 
     private void press(KeyCode... keys) {
         bench.robot.push(keys);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.List;
 import javafx.event.Event;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -15,32 +14,13 @@ import leverwright.face.desk.model.DialView;
 import leverwright.workbook.document.ScriptCell;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The band of a dial's setting can be dragged wider and narrower, and a turn keeps it. */
-class DialBandTest {
+class DialBandTest extends AtTheWindow {
     private static final String SCRIPT =
             "var lean = dial(\"Lean\", deg(45).plusOrMinus(deg(5))).from(deg(10)).to(deg(80));\n"
                     + "show(\"its sine\", lean)";
-
-    @TempDir
-    private Path folder;
-
-    private WindowBench bench;
-
-    @BeforeEach
-    void begin() throws Exception {
-        bench = new WindowBench(folder);
-    }
-
-    @AfterEach
-    void end() throws Exception {
-        bench.close();
-        assertEquals(List.of(), bench.failures);
-    }
 
     @Test
     void anEdgeThatIsDraggedChangesTheErrorAndATurnKeepsIt() throws Exception {

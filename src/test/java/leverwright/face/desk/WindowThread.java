@@ -58,4 +58,14 @@ public final class WindowThread {
                         parent.getChildrenUnmodifiable().stream().flatMap(WindowThread::all))
                 : Stream.of(node);
     }
+
+    /** Whether neither a node nor any that holds it is hidden. */
+    static boolean isShown(Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            if (!at.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
 }
