@@ -6,6 +6,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import leverwright.face.desk.model.DeskModel;
+import leverwright.face.desk.style.Words;
 import leverwright.workbook.document.Workbook;
 
 /** Title, author and purpose of a workbook, to be changed. */

@@ -30,6 +30,7 @@ import leverwright.face.desk.model.Recheck;
 import leverwright.face.desk.model.SaveOutcome;
 import leverwright.face.desk.sheet.SheetPane;
 import leverwright.face.desk.style.DeskStyle;
+import leverwright.face.desk.style.Words;
 import org.jspecify.annotations.Nullable;
 
 /** One window with one workbook. */

@@ -8,6 +8,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import leverwright.Release;
 import leverwright.face.desk.editor.ApiHelp;
+import leverwright.face.desk.style.Words;
 import leverwright.face.publish.Cautions;
 
 /** What can be read in place of the outline. */

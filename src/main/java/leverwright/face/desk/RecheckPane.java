@@ -16,6 +16,7 @@ import leverwright.face.desk.model.Progress;
 import leverwright.face.desk.model.Recheck;
 import leverwright.face.desk.model.RecheckReport;
 import leverwright.face.desk.model.StateSign;
+import leverwright.face.desk.style.Words;
 import leverwright.run.result.Verdict;
 import org.jspecify.annotations.Nullable;
 

@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import leverwright.face.desk.model.Starter;
 import leverwright.face.desk.style.DeskStyle;
+import leverwright.face.desk.style.Words;
 import leverwright.face.publish.Cautions;
 import leverwright.workbook.document.Journal;
 

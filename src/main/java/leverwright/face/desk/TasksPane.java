@@ -6,13 +6,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import leverwright.face.desk.editor.ApiHelp;
+import leverwright.face.desk.style.Seeking;
+import leverwright.face.desk.style.Words;
 import org.jspecify.annotations.Nullable;
 
 /** What one may want to compute, to be searched in plain words; each with a line of script that does it. */
@@ -28,17 +28,11 @@ final class TasksPane extends BorderPane {
         sought.setPromptText("for example: load on the hip");
         sought.setAccessibleText("Search what to compute");
         sought.textProperty().addListener((property, before, now) -> search());
-        sought.addEventFilter(KeyEvent.KEY_PRESSED, this::keyInSearch);
         found.getStyleClass().add("task-list");
         found.setAccessibleText("What can be computed");
         found.setCellFactory(list -> new Entry(list));
         found.setPlaceholder(new Label("Nothing fits; try other words."));
-        found.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.ENTER) {
-                insertChosen();
-                event.consume();
-            }
-        });
+        Seeking.join(sought, found, this::insertChosen);
         found.setOnMouseClicked(event -> {
             if (event.getClickCount() == 2) {
                 insertChosen();
@@ -60,24 +54,7 @@ final class TasksPane extends BorderPane {
     }
 
     private void search() {
-        found.getItems().setAll(ApiHelp.find(sought.getText()));
-        found.getSelectionModel().selectFirst();
-        found.scrollTo(0);
-    }
-
-    private void keyInSearch(KeyEvent event) {
-        if (event.getCode() == KeyCode.DOWN || event.getCode() == KeyCode.UP) {
-            int by = event.getCode() == KeyCode.DOWN ? 1 : -1;
-            int to = found.getSelectionModel().getSelectedIndex() + by;
-            if (to >= 0 && to < found.getItems().size()) {
-                found.getSelectionModel().select(to);
-                found.scrollTo(Math.max(0, to - 1));
-            }
-            event.consume();
-        } else if (event.getCode() == KeyCode.ENTER) {
-            insertChosen();
-            event.consume();
-        }
+        Seeking.show(found, ApiHelp.find(sought.getText()));
     }
 
     private void insertChosen() {

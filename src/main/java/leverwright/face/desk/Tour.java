@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import leverwright.face.desk.style.Words;
 
 /** A first look round on the demo, one step after the other; the part that a step speaks of is framed meanwhile. */
 final class Tour extends VBox {

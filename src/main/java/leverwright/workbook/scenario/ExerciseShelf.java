@@ -4,12 +4,11 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
@@ -245,20 +244,26 @@ public final class ExerciseShelf {
      * @throws IllegalArgumentException in words, where no posture has these settings
      */
     public static View view(Entry entry, Map<Integer, Double> set) {
-        Performance performance = Catalogue.named(entry.name()).by(Holder.LIFTER);
+        Performance performance = performance(entry, set);
         List<Knob<?>> knobs = performance.exercise().knobs();
-        for (Map.Entry<Integer, Double> each : set.entrySet()) {
-            performance = performance.withSi(knobs.get(each.getKey()), each.getValue());
-        }
         HeldPosture held = performance.posture();
         List<Joint> joints = known(held);
         Sketch sketch = held.sketch(joints.toArray(Joint[]::new));
-        Performance done = performance;
         Curves curves = entry.way()
                 .filter(way -> !joints.isEmpty())
-                .map(way -> curves(done, knobs.get(way.knob()), way, joints))
+                .map(way -> curves(performance, knobs.get(way.knob()), way, joints))
                 .orElse(null);
         return new View(sketch, curves, held.remarks());
+    }
+
+    /** The exercise by the lifter of the catalogue, its knobs set in the order in which a script sets them. */
+    private static Performance performance(Entry entry, Map<Integer, Double> set) {
+        Performance performance = Catalogue.named(entry.name()).by(Holder.LIFTER);
+        List<Knob<?>> knobs = performance.exercise().knobs();
+        for (Map.Entry<Integer, Double> each : new TreeMap<>(set).entrySet()) {
+            performance = performance.withSi(knobs.get(each.getKey()), each.getValue());
+        }
+        return performance;
     }
 
     /** The driven joints whose moment does not depend on how what holds the body shares the load. */
@@ -299,7 +304,7 @@ public final class ExerciseShelf {
     public static String script(
             Entry entry, String name, Map<Integer, Double> set, boolean figure, boolean table, boolean chart) {
         StringBuilder made = new StringBuilder("var " + name + " = " + entry.word() + "()");
-        new java.util.TreeMap<>(set).forEach((place, si) -> {
+        new TreeMap<>(set).forEach((place, si) -> {
             Setting knob = entry.knobs().get(place);
             made.append('.').append(knob.word()).append(knob.inCell(si)).append(')');
         });
@@ -326,12 +331,8 @@ public final class ExerciseShelf {
     }
 
     private static String joints(Entry entry, Map<Integer, Double> set) {
-        Performance performance = Catalogue.named(entry.name()).by(Holder.LIFTER);
-        Map<Integer, Double> all = new LinkedHashMap<>(set);
-        for (Map.Entry<Integer, Double> each : all.entrySet()) {
-            performance = performance.withSi(
-                    performance.exercise().knobs().get(each.getKey()), Objects.requireNonNull(each.getValue()));
-        }
-        return known(performance.posture()).stream().map(Joint::name).collect(Collectors.joining(", "));
+        return known(performance(entry, set).posture()).stream()
+                .map(Joint::name)
+                .collect(Collectors.joining(", "));
     }
 }

@@ -18,6 +18,8 @@ import javafx.scene.layout.VBox;
 import leverwright.face.desk.editor.ApiHelp;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
+import leverwright.face.desk.style.Seeking;
+import leverwright.face.desk.style.Words;
 import leverwright.workbook.scenario.ExerciseShelf;
 import org.jspecify.annotations.Nullable;
 
@@ -50,7 +52,6 @@ public final class CataloguePane extends BorderPane {
         sought.setPromptText("for example: hamstrings, cable, front squat");
         sought.setAccessibleText("Search the exercises");
         sought.textProperty().addListener((property, before, now) -> search());
-        sought.addEventFilter(KeyEvent.KEY_PRESSED, this::keyInSearch);
         family.getItems().add(ALL);
         family.setValue(ALL);
         family.setAccessibleText("Family of exercises");
@@ -60,12 +61,7 @@ public final class CataloguePane extends BorderPane {
         found.setAccessibleText("Exercises");
         found.setCellFactory(list -> new Row(list));
         found.setPlaceholder(new Label("Reading the catalogue…"));
-        found.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.ENTER) {
-                openChosen();
-                event.consume();
-            }
-        });
+        Seeking.join(sought, found, this::openChosen);
         found.setOnMouseClicked(event -> openChosen());
         top = new VBox(sought, family);
         top.getStyleClass().addAll("task-search", "catalogue-search");
@@ -94,24 +90,7 @@ public final class CataloguePane extends BorderPane {
     private void search() {
         if (filled) {
             String in = ALL.equals(family.getValue()) ? "" : family.getValue();
-            found.getItems().setAll(ExerciseSearch.find(in, sought.getText()));
-            found.getSelectionModel().selectFirst();
-            found.scrollTo(0);
-        }
-    }
-
-    private void keyInSearch(KeyEvent event) {
-        int by = event.getCode() == KeyCode.DOWN ? 1 : event.getCode() == KeyCode.UP ? -1 : 0;
-        if (by != 0) {
-            int to = found.getSelectionModel().getSelectedIndex() + by;
-            if (to >= 0 && to < found.getItems().size()) {
-                found.getSelectionModel().select(to);
-                found.scrollTo(Math.max(0, to - 1));
-            }
-            event.consume();
-        } else if (event.getCode() == KeyCode.ENTER) {
-            openChosen();
-            event.consume();
+            Seeking.show(found, ExerciseSearch.find(in, sought.getText()));
         }
     }
 
@@ -190,15 +169,12 @@ public final class CataloguePane extends BorderPane {
 
     private static final class Row extends ListCell<ExerciseShelf.Entry> {
         private final Label name = new Label();
-        private final Label trains = new Label();
+        private final Label trains = Words.paragraph("", "quiet");
         private final VBox all = new VBox(name, trains);
 
         Row(ListView<ExerciseShelf.Entry> list) {
             all.getStyleClass().add("entry");
             name.getStyleClass().add("title");
-            trains.getStyleClass().add("quiet");
-            trains.setWrapText(true);
-            trains.setMinHeight(Region.USE_PREF_SIZE);
             all.setMinHeight(Region.USE_PREF_SIZE);
             prefWidthProperty().bind(list.widthProperty().subtract(20));
         }

@@ -8,13 +8,11 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.sheet.StillPane;
+import leverwright.face.desk.style.Words;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
 import leverwright.workbook.scenario.ExerciseShelf;
@@ -41,7 +39,7 @@ final class ExercisePage extends BorderPane {
     private final List<KnobRow> rows = new ArrayList<>();
     private final StillPane figure;
     private final StillPane chart;
-    private final Label refused = paragraph("", "dial-error");
+    private final Label refused = Words.paragraph("", "dial-error");
     private final Trial trial;
     private final Button put = new Button("Put it into the sheet");
 
@@ -55,18 +53,12 @@ final class ExercisePage extends BorderPane {
         refused.setVisible(false);
         chart.managedProperty().bind(chart.visibleProperty());
         chart.setVisible(entry.way().isPresent());
-        VBox content = new VBox();
-        content.getStyleClass().add("words");
-        content.getChildren()
-                .addAll(paragraph("Trains " + String.join("; ", entry.trains()) + "."), refused, figure, chart);
-        content.getChildren().add(paragraph("KNOBS", "heading"));
-        wayFirst().forEach(place -> content.getChildren().add(row(place)));
-        facts().forEach(content.getChildren()::add);
-        ScrollPane pane = new ScrollPane(content);
-        pane.setFitToWidth(true);
-        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setAccessibleText(entry.name() + ", to be tried");
-        setCenter(pane);
+        List<Node> parts = new ArrayList<>();
+        parts.add(Words.paragraph("Trains " + String.join("; ", entry.trains()) + "."));
+        parts.addAll(List.of(refused, figure, chart, Words.paragraph("KNOBS", "heading")));
+        wayFirst().forEach(place -> parts.add(row(place)));
+        parts.addAll(facts());
+        setCenter(Words.pane(entry.name() + ", to be tried", parts));
         setBottom(foot(inserting));
         trial.order(entry, set);
     }
@@ -112,8 +104,8 @@ final class ExercisePage extends BorderPane {
 
     private static void fact(List<Node> facts, String what, List<String> words) {
         if (!words.isEmpty()) {
-            facts.add(paragraph(what, "term"));
-            words.forEach(each -> facts.add(paragraph(each)));
+            facts.add(Words.paragraph(what, "term"));
+            words.forEach(each -> facts.add(Words.paragraph(each)));
         }
     }
 
@@ -149,14 +141,6 @@ final class ExercisePage extends BorderPane {
         refused.setText(words);
         refused.setVisible(true);
         put.setDisable(true);
-    }
-
-    private static Label paragraph(String text, String... styles) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().addAll(styles);
-        return label;
     }
 
     List<KnobRow> rows() {

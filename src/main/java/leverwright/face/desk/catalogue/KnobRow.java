@@ -43,11 +43,11 @@ final class KnobRow extends VBox {
         this.set = set;
         this.unset = unset;
         Unit unit = knob.unit();
-        double least = unit == Unit.DEGREE || unit == Unit.PERCENT || unit == Unit.CENTIMETRE
+        double step = unit == Unit.DEGREE || unit == Unit.PERCENT || unit == Unit.CENTIMETRE
                 ? unit.toSi(1)
                 : (knob.most() - knob.least()) / STEPS;
         Quantity standard = Quantity.exact(knob.standard(), unit);
-        range = new DialDeclared(knob.name(), standard, standard, knob.least(), knob.most(), least);
+        range = new DialDeclared(knob.name(), standard, standard, knob.least(), knob.most(), step);
         getStyleClass().addAll("dial", "knob");
         build();
         show(knob.standard());

@@ -34,9 +34,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class NoteEditor extends VBox {
 
-    /** A larger file is not even read. */
-    private static final long MOST_READ = 50_000_000;
-
     private final DeskModel model;
     private final CellView cell;
     private final NoteView view = new NoteView(NoteEditor::browse);
@@ -79,12 +76,19 @@ public final class NoteEditor extends VBox {
             tools.getStyleClass().add("note-tools");
         }
 
+        /** Tells whether a picture is too large for a note, and says so. */
+        boolean isTooLarge(String name, long size) {
+            if (size <= NoteAddress.MOST_BYTES) {
+                return false;
+            }
+            problem.setText(name + " has " + size / 1000 + " kB; a picture in a note may have "
+                    + NoteAddress.MOST_BYTES / 1000 + " kB. Make it smaller.");
+            return true;
+        }
+
         /** Puts a picture into the note itself; says why where it cannot stand there. */
         void put(String name, byte[] bytes) {
-            if (bytes.length == 0 || bytes.length > NoteAddress.MOST_BYTES) {
-                String size = bytes.length == 0 ? "too many bytes" : bytes.length / 1000 + " kB";
-                problem.setText(name + " has " + size + "; a picture in a note may have "
-                        + NoteAddress.MOST_BYTES / 1000 + " kB. Make it smaller.");
+            if (isTooLarge(name, bytes.length)) {
                 return;
             }
             Optional<String> address = NoteAddress.of(bytes);
@@ -236,7 +240,9 @@ public final class NoteEditor extends VBox {
         opened.problem.setText("");
         String name = file.getFileName().toString();
         try {
-            opened.put(name, Files.size(file) > MOST_READ ? new byte[0] : Files.readAllBytes(file));
+            if (!opened.isTooLarge(name, Files.size(file))) {
+                opened.put(name, Files.readAllBytes(file));
+            }
         } catch (IOException unreadable) {
             opened.problem.setText(name + " cannot be read; choose another file.");
         }

@@ -38,11 +38,6 @@ public final class StillPane extends PicturePane<Picture> {
         redraw();
     }
 
-    /** Lets the next figure have a frame of its own. */
-    public void forgetFrame() {
-        frame = null;
-    }
-
     @Override
     @Nullable
     Supplier<Picture> drawing(int width) {

@@ -3,6 +3,7 @@ package leverwright.face.desk.style;
 import javafx.scene.Node;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Words that show when the mouse rests on a node. The little window they need is made when the mouse first comes there, since
@@ -36,7 +37,7 @@ public final class Hint {
 
     private static final class Holder {
         private String words;
-        private final Tooltip[] made = new Tooltip[1];
+        private @Nullable Tooltip made;
 
         Holder(String words) {
             this.words = words;
@@ -44,15 +45,15 @@ public final class Hint {
 
         void say(String now) {
             words = now;
-            if (made[0] != null) {
-                made[0].setText(now);
+            if (made != null) {
+                made.setText(now);
             }
         }
 
         void showOver(Node node) {
-            if (made[0] == null) {
-                made[0] = new Tooltip(words);
-                Tooltip.install(node, made[0]);
+            if (made == null) {
+                made = new Tooltip(words);
+                Tooltip.install(node, made);
             }
         }
     }

@@ -1,4 +1,4 @@
-package leverwright.face.desk;
+package leverwright.face.desk.style;
 
 import java.util.List;
 import javafx.scene.AccessibleRole;
@@ -9,11 +9,17 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Texts to read in the column at the left. */
-final class Words {
+public final class Words {
 
     private Words() {}
 
-    static ScrollPane pane(String name, List<? extends Node> parts) {
+    /**
+     * Returns texts one below the other, to be scrolled.
+     *
+     * @param name what they are, for assistive technology
+     * @param parts from the top
+     */
+    public static ScrollPane pane(String name, List<? extends Node> parts) {
         VBox column = new VBox();
         column.getStyleClass().add("words");
         column.getChildren().addAll(parts);
@@ -25,7 +31,13 @@ final class Words {
         return pane;
     }
 
-    static Label paragraph(String text, String... styles) {
+    /**
+     * Returns a text that takes as many lines as it needs.
+     *
+     * @param text the words
+     * @param styles its style classes
+     */
+    public static Label paragraph(String text, String... styles) {
         Label label = new Label(text);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
@@ -33,8 +45,8 @@ final class Words {
         return label;
     }
 
-    /** A term and what is said about it. */
-    static VBox entry(String term, String text) {
+    /** Returns a term and what is said about it. */
+    public static VBox entry(String term, String text) {
         VBox entry = new VBox(paragraph(term, "term"), paragraph(text));
         entry.getStyleClass().add("entry");
         entry.setAccessibleText(term + ": " + text);
