@@ -9,6 +9,7 @@ import leverwright.face.draw.ValueText;
 import leverwright.run.result.CellState;
 import leverwright.run.result.DialDeclared;
 import leverwright.run.result.Result;
+import leverwright.run.result.TableResult;
 import leverwright.workbook.document.Cell;
 import leverwright.workbook.document.CellRecord;
 import leverwright.workbook.document.NoteCell;
@@ -129,7 +130,8 @@ public final class Publisher {
     private void writeStrip(ScriptCell script) {
         Optional<CellRecord> record = record(script);
         String title = script.title().isBlank() ? "" : Markup.text(script.title());
-        html.append("<section class=\"strip\" id=\"cell-" + script.id() + "\" aria-label=\""
+        String shape = record.stream().anyMatch(Publisher::isBroad) ? "strip stacked" : "strip";
+        html.append("<section class=\"" + shape + "\" id=\"cell-" + script.id() + "\" aria-label=\""
                 + (title.isEmpty() ? "Script " + script.id() : title)
                 + "\">\n<div class=\"script\">\n<div class=\"head\">");
         html.append(title.isEmpty() ? "" : "<h2>" + title + "</h2>");
@@ -137,6 +139,12 @@ public final class Publisher {
                 + "</code></pre>\n</div>\n<div class=\"results\">\n");
         record.ifPresent(kept -> writeResults(script.id(), kept));
         html.append("</div>\n</section>\n");
+    }
+
+    /** Tells whether a cell shows a table that needs the whole width of the page. */
+    private static boolean isBroad(CellRecord record) {
+        return record.results().stream()
+                .anyMatch(result -> result instanceof TableResult table && TableHtml.isBroad(table));
     }
 
     private Optional<CellRecord> record(ScriptCell script) {

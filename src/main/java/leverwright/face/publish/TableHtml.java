@@ -17,6 +17,8 @@ final class TableHtml {
     private static final int MOST_ROWS = 15;
     /** Tables with more columns become one line an entry on narrow screens. */
     private static final int FEW_COLUMNS = 3;
+    /** Tables with more columns take the whole width of a page. */
+    private static final int HALF_WIDTH_COLUMNS = 5;
 
     private TableHtml() {}
 
@@ -43,6 +45,11 @@ final class TableHtml {
                     .append("</tr>\n");
         }
         return html.append("</tbody></table></div>\n" + workings(table)).toString();
+    }
+
+    /** Tells whether the table has more columns than half of a page's width shows. */
+    static boolean isBroad(TableResult table) {
+        return table.headings().size() > HALF_WIDTH_COLUMNS;
     }
 
     private static boolean isNumeric(TableResult table, int column) {

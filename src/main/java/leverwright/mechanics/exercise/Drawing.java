@@ -218,14 +218,20 @@ final class Drawing {
     }
 
     private void reaction(List<Sketch.Shape> shapes) {
-        if (layout.endsAtFeet()) {
+        if (layout.endsAtFeet() || standsOnFeetApart()) {
             double up = HandGround.reactionSi(layout);
             shapes.add(new Sketch.Arrow(
                     new Point(held.pressureSi(), 0),
                     new Point(HandGround.forwardSi(layout), up),
-                    "ground " + newtons(up),
+                    (layout.endsAtFeet() ? "ground " : "sole ") + newtons(up),
                     Sketch.ForceKind.REACTION));
         }
+    }
+
+    /** Tells whether one foot on the floor holds what the other one's known share leaves. */
+    private boolean standsOnFeetApart() {
+        return layout.held() == Member.FOOT.bit()
+                && layout.loads().stream().anyMatch(load -> load.reaction() && load.on() == Member.OTHER_FOOT);
     }
 
     /** A point of the figure that a knob moves. */

@@ -15,8 +15,13 @@ import leverwright.face.Hostile;
 import leverwright.face.HostileWorkbook;
 import leverwright.face.SampleWorkbook;
 import leverwright.face.Xml;
+import leverwright.run.result.CellState;
+import leverwright.run.result.TableResult;
+import leverwright.workbook.document.CellRecord;
 import leverwright.workbook.document.NoteCell;
+import leverwright.workbook.document.ScriptCell;
 import leverwright.workbook.document.Workbook;
+import leverwright.workbook.document.WorkbookRecord;
 import leverwright.workbook.json.JsonObject;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -195,5 +200,29 @@ class PublisherTest {
         assertTrue(words.contains("they are stale until the workbook is computed again"));
         assertTrue(words.contains("sealed, but changed since"));
         assertFalse(words.contains("fresh"));
+    }
+
+    @Test
+    void aTableOfManyColumnsStandsBelowItsScriptInFullWidth() {
+        List<String> headings = List.of("exercise", "force", "share", "back", "lifting", "lowering");
+        List<TableResult.Entry> row = headings.stream()
+                .map(TableResult.TextEntry::new)
+                .map(TableResult.Entry.class::cast)
+                .toList();
+        Workbook workbook = new Workbook(
+                "Broad",
+                "",
+                "",
+                List.of(new ScriptCell("c1", "table(x)")),
+                Map.of(),
+                Optional.empty(),
+                Optional.empty(),
+                JsonObject.EMPTY);
+        CellRecord record = CellRecord.of(
+                CellState.FRESH, "", List.of(), List.of(new TableResult("", headings, List.of(row), List.of())));
+        Workbook computed =
+                workbook.withRecord(WorkbookRecord.of(workbook, "0.1.0", "17.0.15", 1, Map.of("c1", record)));
+        assertTrue(Publisher.page(computed).contains("<section class=\"strip stacked\" id=\"cell-c1\""));
+        assertTrue(PAGE.contains("<section class=\"strip\" id=\"cell-c2\""), "four columns stand beside their script");
     }
 }

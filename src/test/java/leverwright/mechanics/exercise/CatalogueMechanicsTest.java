@@ -25,6 +25,7 @@ import leverwright.mechanics.load.MassLoad;
 import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.posture.Configuration;
+import leverwright.mechanics.working.Sketch;
 import org.junit.jupiter.api.Test;
 
 /** What holds between exercises of the catalogue, and of each as mechanics. */
@@ -290,5 +291,21 @@ class CatalogueMechanicsTest {
         }
         assertThrows(
                 IllegalArgumentException.class, () -> Exercises.frontSquat().whileFrictionHolds(ines));
+    }
+
+    /** Equilibrium of the whole body: what is drawn adds up to nothing, in both directions. */
+    @Test
+    void bothSolesAreDrawnWhereFeetStandApart() {
+        HeldPosture held = Exercises.sideBend().by(ines).posture();
+        double up = 0;
+        int soles = 0;
+        for (Sketch.Shape shape : held.sketch().shapes()) {
+            if (shape instanceof Sketch.Arrow arrow) {
+                up += arrow.newtons().y();
+                soles += arrow.kind() == Sketch.ForceKind.REACTION ? 1 : 0;
+            }
+        }
+        assertEquals(2, soles);
+        assertEquals(71 * G, up, 1e-9 * 71 * G);
     }
 }
