@@ -1,5 +1,6 @@
 package leverwright.face.draw;
 
+import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.Working;
@@ -18,6 +19,11 @@ public final class ValueText {
     /** Returns a value with its unit, for example {@code "123.0 N·m"}. */
     public static String value(Quantity quantity) {
         return quantity.unit().format(quantity.value(), DIGITS);
+    }
+
+    /** Returns a setting, in SI units, in few digits without trailing zeros, for example {@code "36.83°"}. */
+    public static String setting(Unit unit, double si) {
+        return unit.attach(NumberText.general(unit.fromSi(si), DIGITS));
     }
 
     /**

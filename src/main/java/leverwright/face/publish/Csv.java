@@ -8,12 +8,13 @@ import java.util.StringJoiner;
 import java.util.regex.Pattern;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.run.result.TableResult;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tables and curves as rows of separated values, for other programs: as many digits of each number as give the same double again, in the unit that its heading
+ * Tables, curves and maps as rows of separated values, for other programs: as many digits of each number as give the same double again, in the unit that its heading
  * names, and the caution as the last row. Fields are quoted as RFC 4180 (2005) says; lines end with a line feed.
  */
 public final class Csv {
@@ -137,6 +138,31 @@ public final class Csv {
                 }
             }
             csv.line(fields);
+        }
+        return csv.ended();
+    }
+
+    /**
+     * Returns a map with one line a node: both settings and the value; a gap is an empty field.
+     *
+     * @param map the map
+     * @param separator between fields: a comma for files, a tab for the clipboard
+     */
+    public static String of(ContourMap map, char separator) {
+        Csv csv = new Csv(separator);
+        String side = map.sides() == Sides.NOT_SIDED
+                        || map.name().contains(map.sides().words())
+                ? ""
+                : ", " + map.sides().words();
+        csv.line(List.of(
+                heading(map.across().name(), map.across().unit()),
+                heading(map.up().name(), map.up().unit()),
+                heading(map.name() + side, map.unit())));
+        for (int node = 0; node < map.values().size(); node++) {
+            csv.line(List.of(
+                    number(map.across().unit(), map.across().values().get(node % map.columns())),
+                    number(map.up().unit(), map.up().values().get(node / map.columns())),
+                    value(map.values(), node, map.unit())));
         }
         return csv.ended();
     }

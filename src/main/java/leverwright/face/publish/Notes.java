@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.Result;
 
 /** The cautions and remarks that travel with a result. */
@@ -16,6 +17,8 @@ public final class Notes {
         Set<String> notes = new LinkedHashSet<>(result.notes());
         if (result instanceof CurvesResult curves) {
             notes.addAll(curves.curves().notes());
+        } else if (result instanceof MapResult map) {
+            notes.addAll(map.map().notes());
         } else if (result instanceof FigureResult figure) {
             notes.addAll(figure.sketch().notes());
         }

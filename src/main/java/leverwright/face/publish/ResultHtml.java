@@ -3,6 +3,7 @@ package leverwright.face.publish;
 import java.util.Locale;
 import leverwright.face.draw.ChartDrawing;
 import leverwright.face.draw.FigureDrawing;
+import leverwright.face.draw.MapDrawing;
 import leverwright.face.draw.Markup;
 import leverwright.face.draw.SvgText;
 import leverwright.face.draw.ValueText;
@@ -12,6 +13,7 @@ import leverwright.mechanics.working.WorkingText;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Result;
@@ -48,6 +50,9 @@ final class ResultHtml {
         }
         if (result instanceof CurvesResult curves) {
             return curves(curves, id);
+        }
+        if (result instanceof MapResult map) {
+            return map(map, id);
         }
         if (result instanceof FigureResult figure) {
             return figure(figure, id);
@@ -109,6 +114,14 @@ final class ResultHtml {
                 + "<div class=\"narrow\">"
                 + SvgText.element(ChartDrawing.of(curves, PHONE_WIDTH, PHONE_HEIGHT), id + "-narrow")
                 + "</div>\n</figure>\n" + TableHtml.numbers(curves.curves());
+    }
+
+    private static String map(MapResult map, String id) {
+        return "<figure>\n" + caption(map.title().isEmpty() ? map.map().title() : map.title())
+                + "<div class=\"broad\">" + SvgText.element(MapDrawing.of(map), id) + "</div>\n"
+                + "<div class=\"narrow\">"
+                + SvgText.element(MapDrawing.of(map, PHONE_WIDTH, PHONE_WIDTH), id + "-narrow")
+                + "</div>\n</figure>\n" + TableHtml.numbers(map.map());
     }
 
     private static String figure(FigureResult figure, String id) {

@@ -9,12 +9,15 @@ import leverwright.face.draw.ValueText;
 import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.run.result.TableResult;
+import org.jspecify.annotations.Nullable;
 
 /** Tables as markup: headings with scope, numbers set right, a column that says which side a row counts. */
 final class TableHtml {
     private static final int MOST_ROWS = 15;
+    private static final int MOST_NODES = 9;
     /** Tables with more columns become one line an entry on narrow screens. */
     private static final int FEW_COLUMNS = 3;
     /** Tables with more columns take the whole width of a page. */
@@ -95,7 +98,7 @@ final class TableHtml {
 
     /** Returns the numbers of a chart, at most fifteen settings, in a table that unfolds. */
     static String numbers(Curves curves) {
-        List<Integer> chosen = chosen(curves.axis().values().size());
+        List<Integer> chosen = chosen(curves.axis().values().size(), MOST_ROWS);
         StringBuilder html = new StringBuilder("<details class=\"numbers\"><summary>The numbers</summary>\n"
                 + "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"The numbers\"><table>\n<thead><tr>"
                 + "<th scope=\"col\" class=\"right\">"
@@ -113,28 +116,50 @@ final class TableHtml {
                     + NumberText.general(
                             curves.axis().unit().fromSi(curves.axis().values().get(index)), 4) + "</th>");
             for (Curves.Curve curve : curves.curves()) {
-                html.append("<td class=\"right\">" + entry(curve, index) + "</td>");
+                html.append("<td class=\"right\">" + entry(curve.values().get(index), curve.unit()) + "</td>");
             }
             html.append("</tr>\n");
         }
         return html.append("</tbody></table></div></details>\n").toString();
     }
 
-    private static String entry(Curves.Curve curve, int index) {
-        Double value = curve.values().get(index);
-        if (value == null) {
-            return "none";
+    /** Returns the numbers of a map, at most nine settings each way, in a table that unfolds; its top row is the map's. */
+    static String numbers(ContourMap map) {
+        StringBuilder html = new StringBuilder("<details class=\"numbers\"><summary>The numbers</summary>\n"
+                + "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"The numbers\"><table>\n<caption>"
+                + Markup.text(heading(map.name(), map.unit())) + "</caption>\n<thead><tr><th scope=\"col\">"
+                + Markup.text(map.up().name() + " \\ " + map.across().name()) + "</th>");
+        List<Integer> columns = chosen(map.columns(), MOST_NODES);
+        List<Integer> rows = chosen(map.rows(), MOST_NODES);
+        for (int column : columns) {
+            html.append("<th scope=\"col\" class=\"right\">"
+                    + Markup.text(
+                            map.across().unit().format(map.across().values().get(column))) + "</th>");
         }
-        return NumberText.significant(curve.unit().fromSi(value), ValueText.DIGITS);
+        html.append("</tr></thead>\n<tbody>\n");
+        for (int i = rows.size() - 1; i >= 0; i--) {
+            html.append("<tr><th scope=\"row\">"
+                    + Markup.text(
+                            ValueText.setting(map.up().unit(), map.up().values().get(rows.get(i)))) + "</th>");
+            for (int column : columns) {
+                html.append("<td class=\"right\">" + entry(map.at(column, rows.get(i)), map.unit()) + "</td>");
+            }
+            html.append("</tr>\n");
+        }
+        return html.append("</tbody></table></div></details>\n").toString();
+    }
+
+    private static String entry(@Nullable Double value, Unit unit) {
+        return value == null ? "none" : NumberText.significant(unit.fromSi(value), ValueText.DIGITS);
     }
 
     private static String heading(String name, Unit unit) {
         return unit.symbol().isEmpty() ? name : name + " (" + unit.symbol() + ")";
     }
 
-    private static List<Integer> chosen(int count) {
+    private static List<Integer> chosen(int count, int most) {
         Set<Integer> chosen = new LinkedHashSet<>();
-        int rows = Math.min(count, MOST_ROWS);
+        int rows = Math.min(count, most);
         for (int i = 0; i < rows; i++) {
             chosen.add(rows == 1 ? 0 : (int) Math.round((double) i * (count - 1) / (rows - 1)));
         }

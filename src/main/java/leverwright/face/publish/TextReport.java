@@ -16,6 +16,7 @@ import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.DialDeclared;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Result;
 import leverwright.run.result.TableResult;
@@ -159,6 +160,9 @@ public final class TextReport {
         } else if (result instanceof CurvesResult curves) {
             addTitle(lines, curves.title().isEmpty() ? curves.curves().title() : curves.title());
             lines.addAll(TextChart.of(curves.curves(), width, form));
+        } else if (result instanceof MapResult map) {
+            addTitle(lines, map.title().isEmpty() ? map.map().title() : map.title());
+            lines.addAll(TextMap.of(map.map(), width, form));
         } else if (result instanceof FigureResult figure) {
             String title = figure.title().isEmpty() ? figure.sketch().title() : figure.title();
             String words = FigureWords.of(figure);

@@ -2,6 +2,7 @@ package leverwright.mechanics.numeric;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -37,6 +38,17 @@ public final class Recent<Q, A> {
      * @param work finds the answer, the same for equal questions
      */
     public A get(Q question, Supplier<A> work) {
+        return get(question, work, made -> true);
+    }
+
+    /**
+     * Returns the answer to a question: the one that is kept, or else the one that the work gives.
+     *
+     * @param question the question
+     * @param work finds the answer
+     * @param lasting whether an answer is to be kept, as one that was stopped is not
+     */
+    public A get(Q question, Supplier<A> work, Predicate<A> lasting) {
         synchronized (answers) {
             A known = answers.get(question);
             if (known != null) {
@@ -44,8 +56,10 @@ public final class Recent<Q, A> {
             }
         }
         A made = work.get();
-        synchronized (answers) {
-            answers.put(question, made);
+        if (lasting.test(made)) {
+            synchronized (answers) {
+                answers.put(question, made);
+            }
         }
         return made;
     }

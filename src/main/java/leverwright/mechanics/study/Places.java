@@ -46,7 +46,7 @@ record Places(double from, double to, int count, boolean logarithmic, List<Doubl
     /**
      * How the settings of a sweep lie between its ends.
      *
-     * @param points how many, evenly spread; 0 where the step says it
+     * @param points how many, evenly spread; 0 where the step says it, or nothing does
      * @param step SI; 0 where the number says it
      * @param logarithmic whether ratios are equal
      */
@@ -54,10 +54,11 @@ record Places(double from, double to, int count, boolean logarithmic, List<Doubl
         /**
          * The settings between two ends.
          *
+         * @param unsaid how many where neither number nor step says it
          * @throws IllegalArgumentException if the ends do not rise, leave the variable's range or meet zero on a way of equal
          *     ratios, or if there are too few settings or too many
          */
-        <Q extends Measure<Q>> Places between(Variable<Q> variable, Q from, Q to) {
+        <Q extends Measure<Q>> Places between(Variable<Q> variable, Q from, Q to, int unsaid) {
             boolean rises = from.si() < to.si();
             if (!rises
                     || from.si() < variable.least().si()
@@ -70,7 +71,8 @@ record Places(double from, double to, int count, boolean logarithmic, List<Doubl
                 throw new IllegalArgumentException("a logarithmic sweep of " + variable + " starts at "
                         + text(variable, from) + "; allowed: above zero, since equal ratios never reach it");
             }
-            double settings = step > 0 ? Math.floor((to.si() - from.si()) / step + CLOSE) + 1 : points;
+            double said = points > 0 ? points : unsaid;
+            double settings = step > 0 ? Math.floor((to.si() - from.si()) / step + CLOSE) + 1 : said;
             StudySize.check(settings, 2, "a sweep of " + variable);
             double end = step > 0 ? Math.min(to.si(), from.si() + step * (settings - 1)) : to.si();
             return new Places(from.si(), end, (int) settings, logarithmic, List.of());

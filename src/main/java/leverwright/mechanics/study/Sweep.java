@@ -43,8 +43,7 @@ public final class Sweep<Q extends Measure<Q>> {
 
     /** Begins a sweep of a variable, such as a length of the lifter, over its whole range. */
     public static <Q extends Measure<Q>> Sweep<Q> sweep(Variable<Q> variable) {
-        return new Sweep<>(
-                variable, variable.least(), variable.most(), new Places.Spacing(POINTS, 0, false), List.of());
+        return new Sweep<>(variable, variable.least(), variable.most(), new Places.Spacing(0, 0, false), List.of());
     }
 
     /** Returns this sweep from another lower end; it is checked when the sweep is made. */
@@ -82,8 +81,7 @@ public final class Sweep<Q extends Measure<Q>> {
 
     /** Returns this sweep with neighbours in equal ratios, as on a logarithmic scale; both ends lie above zero. */
     public Sweep<Q> logarithmic() {
-        double points = spacing.step() > 0 ? POINTS : spacing.points();
-        return spaced(new Places.Spacing(points, 0, true));
+        return spaced(new Places.Spacing(spacing.points(), 0, true));
     }
 
     private Sweep<Q> spaced(Places.Spacing other) {
@@ -124,10 +122,26 @@ public final class Sweep<Q extends Measure<Q>> {
      * @throws IllegalArgumentException if the ends do not rise or leave the range, or if the exercise does not have the knob
      */
     public Swept of(Performance performance) {
-        Places places = listed.isEmpty() ? spacing.between(turned, from, to) : Places.listed(listed);
+        return Swept.of(performance, turned, places(performance, POINTS));
+    }
+
+    /** Returns what is turned. */
+    Variable<Q> turned() {
+        return turned;
+    }
+
+    /**
+     * Returns the settings.
+     *
+     * @param performance what is swept
+     * @param unsaid how many there are where the sweep says neither number, step nor list
+     * @throws IllegalArgumentException as {@link #of(Performance)} does
+     */
+    Places places(Performance performance, int unsaid) {
+        Places places = listed.isEmpty() ? spacing.between(turned, from, to, unsaid) : Places.listed(listed);
         if (!turned.isOf(performance)) {
             turned.set(performance, places.from());
         }
-        return Swept.of(performance, turned, places);
+        return places;
     }
 }

@@ -134,28 +134,7 @@ public final class Swept {
     }
 
     private Made made(Crew crew, Reading<?>... readings) {
-        try {
-            return RECENT.get(question(readings), () -> {
-                Made made = make(crew, readings);
-                if (made.stopped()) {
-                    throw new StoppedWork(made);
-                }
-                return made;
-            });
-        } catch (StoppedWork stopped) {
-            return stopped.made;
-        }
-    }
-
-    /** Carries what is done past the store of finished answers. */
-    private static final class StoppedWork extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-        private final transient Made made;
-
-        StoppedWork(Made made) {
-            super("stopped", null, false, false);
-            this.made = made;
-        }
+        return RECENT.get(question(readings), () -> make(crew, readings), made -> !made.stopped());
     }
 
     /** What the curves depend on: all but the present setting of what is turned. */

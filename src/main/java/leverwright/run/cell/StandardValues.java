@@ -6,11 +6,13 @@ import leverwright.mechanics.exercise.LeverView;
 import leverwright.mechanics.exercise.MomentTable;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Listed;
 import leverwright.mechanics.working.Listing;
 import leverwright.run.gate.woven.SameText;
 import leverwright.run.result.CurvesResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.Result;
 import leverwright.run.result.TextResult;
 import org.jspecify.annotations.Nullable;
@@ -47,6 +49,9 @@ final class StandardValues {
         }
         if (value instanceof Curves curves) {
             return new CurvesResult(curves.title(), curves, curves.notes());
+        }
+        if (value instanceof ContourMap map) {
+            return new MapResult(map.title(), map, map.notes());
         }
         if (value instanceof HeldPosture held) {
             return new TextResult(

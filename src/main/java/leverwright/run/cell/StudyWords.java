@@ -8,10 +8,32 @@ import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.study.Comparison;
 import leverwright.mechanics.study.Spread;
+import leverwright.mechanics.study.Sweep;
 
 /** The words with which a cell begins a study of many settings: {@code spread(squat.by(ines)).vary(…).of(moment(HIP))}. */
 public final class StudyWords {
     private StudyWords() {}
+
+    /**
+     * Begins a map of two knobs, each over its whole range: {@code map(TORSO_LEAN, BAR).of(hinge.by(ines)).chart(moment(HIP))}.
+     *
+     * @param across the knob turned from left to right
+     * @param up the knob turned upwards
+     */
+    public static MapWord map(Knob<?> across, Knob<?> up) {
+        return new MapWord(Sweep.sweep(across), Sweep.sweep(up));
+    }
+
+    /**
+     * Begins a map of two sweeps, whose ranges it takes:
+     * {@code map(sweep(lengthOf(THIGH)).from(cm(36)).to(cm(48)), sweep(TORSO_LEAN).to(deg(60))).of(squat.by(ines)).chart(moment(HIP))}.
+     *
+     * @param across what is turned from left to right
+     * @param up what is turned upwards
+     */
+    public static MapWord map(SweepWord<?> across, SweepWord<?> up) {
+        return new MapWord(across.sweep(), up.sweep());
+    }
 
     /**
      * Begins a spread: how sure results are, given how sure the inputs are. Errors typed with a value are among them.

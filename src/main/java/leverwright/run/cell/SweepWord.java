@@ -23,6 +23,10 @@ public final class SweepWord<Q extends Measure<Q>> {
         this.sweep = sweep;
     }
 
+    Sweep<Q> sweep() {
+        return sweep;
+    }
+
     /**
      * Starts the sweep elsewhere than at the least setting of its knob.
      *

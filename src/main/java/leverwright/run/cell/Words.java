@@ -15,11 +15,13 @@ import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.study.Sweep;
 import leverwright.mechanics.study.Variable;
 import leverwright.mechanics.working.Answer;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Listed;
 import leverwright.mechanics.working.Listing;
 import leverwright.mechanics.working.Working;
 import leverwright.run.result.CurvesResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.Result;
 
 /**
@@ -138,6 +140,15 @@ public final class Words {
      */
     public static <Q extends Measure<Q>> SweepWord<Q> sweep(Variable<Q> variable) {
         return new SweepWord<>(Sweep.sweep(variable));
+    }
+
+    /**
+     * Draws a contour map that the mechanics made.
+     *
+     * @param map the map
+     */
+    public static void chart(ContourMap map) {
+        show(() -> new MapResult(map.title(), map, map.notes()));
     }
 
     /**

@@ -2,6 +2,7 @@ package leverwright.workbook.document;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Sketch;
@@ -11,6 +12,7 @@ import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.DialDeclared;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Result;
@@ -37,6 +39,7 @@ public final class ResultCodec {
         kinds.put(TextResult.class, "text");
         kinds.put(TableResult.class, "table");
         kinds.put(CurvesResult.class, "curves");
+        kinds.put(MapResult.class, "map");
         kinds.put(FigureResult.class, "figure");
         kinds.put(ClaimResult.class, "claim");
         kinds.put(DialDeclared.class, "dial");
@@ -46,6 +49,7 @@ public final class ResultCodec {
         kinds.put(Curves.class, "curves");
         kinds.put(Curves.Axis.class, "axis");
         kinds.put(Curves.Curve.class, "curve");
+        kinds.put(ContourMap.class, "contour map");
         addWorkings(kinds);
         addSketches(kinds);
         return kinds;

@@ -3,9 +3,11 @@ package leverwright.workbook.document;
 import java.util.ArrayList;
 import java.util.List;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Result;
@@ -52,6 +54,8 @@ final class ResultComparison {
             return table(one, other);
         } else if (recorded instanceof CurvesResult one && recomputed instanceof CurvesResult other) {
             return curves(one.curves(), other.curves());
+        } else if (recorded instanceof MapResult one && recomputed instanceof MapResult other) {
+            return map(one.map(), other.map());
         } else if (recorded instanceof ClaimResult one && recomputed instanceof ClaimResult other) {
             return claim(one, other);
         }
@@ -179,6 +183,50 @@ final class ResultComparison {
                     curve.unit());
         }
         return lines.isEmpty() ? List.of() : List.of("curves");
+    }
+
+    private List<String> map(ContourMap recorded, ContourMap recomputed) {
+        points(
+                "axis across",
+                recorded.across(),
+                recorded.across().values(),
+                recomputed.across().values(),
+                recorded.across().unit());
+        points(
+                "axis upwards",
+                recorded.up(),
+                recorded.up().values(),
+                recomputed.up().values(),
+                recorded.up().unit());
+        int nodes = recorded.values().size();
+        if (nodes != recomputed.values().size()) {
+            say("recorded " + nodes + " nodes, recomputed "
+                    + recomputed.values().size());
+            return List.of("map");
+        }
+        int count = 0;
+        int first = 0;
+        for (int node = nodes - 1; node >= 0; node--) {
+            if (!point(recorded.values().get(node), recorded.unit())
+                    .equals(point(recomputed.values().get(node), recorded.unit()))) {
+                count++;
+                first = node;
+            }
+        }
+        if (count > 0) {
+            say("map of " + quoted(recorded.name()) + ": " + count + " of " + nodes + " nodes differ, first at "
+                    + node(recorded, first) + ": recorded "
+                    + point(recorded.values().get(first), recorded.unit())
+                    + ", recomputed " + point(recomputed.values().get(first), recorded.unit()));
+        }
+        return lines.isEmpty() ? List.of() : List.of("map");
+    }
+
+    private static String node(ContourMap map, int node) {
+        Curves.Axis across = map.across();
+        Curves.Axis up = map.up();
+        return across.name() + " " + shown(across.values().get(node % map.columns()), across.unit()) + ", " + up.name()
+                + " " + shown(up.values().get(node / map.columns()), up.unit());
     }
 
     private void points(

@@ -58,19 +58,7 @@ final class ChartBody implements ResultBody {
     @Override
     public List<MenuItem> tools(Telling telling) {
         List<MenuItem> items = new ArrayList<>(PictureTools.items(host, all, () -> shown, telling));
-        items.add(ResultBody.item("Save as CSV…", () -> {
-            CurvesResult now = shown;
-            if (now != null) {
-                host.save(all, now, "csv", "Numbers (CSV)", () -> ResultFiles.csv(now), telling::tell);
-            }
-        }));
-        items.add(ResultBody.item("Copy the numbers", () -> {
-            CurvesResult now = shown;
-            if (now != null) {
-                host.copy(ResultFiles.values(now, '\t'));
-                telling.tell("Copied, for a spreadsheet.");
-            }
-        }));
+        items.addAll(PictureTools.numbers(host, all, () -> shown, telling));
         return items;
     }
 

@@ -7,6 +7,7 @@ import leverwright.face.desk.model.DialView;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Sketch;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which dial stands behind a chart's axis or a figure's handle. Results name the knob of the exercise; the dial that turns it
@@ -21,17 +22,19 @@ final class DialMatch {
 
     /** Returns the dial that moves along a chart's axis. */
     static Optional<DialView> of(List<DialView> dials, Curves curves) {
-        Optional<DialView> named =
-                named(dials, curves.axis().name(), curves.axis().unit());
-        Double current = curves.current();
+        return of(dials, curves.axis(), curves.current());
+    }
+
+    /** Returns the dial that moves along an axis on which the present setting lies at a place; null for nowhere. */
+    static Optional<DialView> of(List<DialView> dials, Curves.Axis axis, @Nullable Double current) {
+        Optional<DialView> named = named(dials, axis.name(), axis.unit());
         if (named.isPresent() || current == null) {
             return named;
         }
         List<DialView> there = new ArrayList<>();
         for (DialView dial : dials) {
             double inForce = dial.declared().get().setting().value();
-            if (isOfKind(dial, curves.axis().unit())
-                    && Math.abs(inForce - current) <= SAME * Math.max(1, Math.abs(current))) {
+            if (isOfKind(dial, axis.unit()) && Math.abs(inForce - current) <= SAME * Math.max(1, Math.abs(current))) {
                 there.add(dial);
             }
         }

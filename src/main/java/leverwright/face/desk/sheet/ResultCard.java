@@ -22,6 +22,7 @@ import leverwright.face.publish.Notes;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Result;
 import leverwright.run.result.TableResult;
@@ -124,6 +125,9 @@ public final class ResultCard extends VBox {
         }
         if (result instanceof CurvesResult) {
             return new ChartBody(host);
+        }
+        if (result instanceof MapResult) {
+            return new MapBody(host);
         }
         if (result instanceof FigureResult) {
             return new FigureBody(host);

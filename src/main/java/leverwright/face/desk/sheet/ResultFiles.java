@@ -11,6 +11,7 @@ import javax.imageio.ImageIO;
 import leverwright.face.draw.ChartDrawing;
 import leverwright.face.draw.FigureDrawing;
 import leverwright.face.draw.Ink;
+import leverwright.face.draw.MapDrawing;
 import leverwright.face.draw.Palette;
 import leverwright.face.draw.Picture;
 import leverwright.face.draw.SvgText;
@@ -19,6 +20,7 @@ import leverwright.face.publish.Csv;
 import leverwright.face.publish.TextReport;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.Result;
 import leverwright.run.result.TableResult;
 
@@ -52,6 +54,9 @@ final class ResultFiles {
         if (result instanceof CurvesResult curves) {
             return Csv.of(curves.curves(), separator);
         }
+        if (result instanceof MapResult map) {
+            return Csv.of(map.map(), separator);
+        }
         throw new IllegalArgumentException("only tables and charts have rows, not " + result.title());
     }
 
@@ -63,6 +68,9 @@ final class ResultFiles {
     static Picture picture(Result result) {
         if (result instanceof CurvesResult curves) {
             return ChartDrawing.of(curves);
+        }
+        if (result instanceof MapResult map) {
+            return MapDrawing.of(map);
         }
         if (result instanceof FigureResult figure) {
             return FigureDrawing.of(figure);

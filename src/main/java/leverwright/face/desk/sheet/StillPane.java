@@ -5,17 +5,20 @@ import leverwright.face.desk.model.DeskModel;
 import leverwright.face.draw.ChartDrawing;
 import leverwright.face.draw.FigureDrawing;
 import leverwright.face.draw.FigureFrame;
+import leverwright.face.draw.MapDrawing;
 import leverwright.face.draw.Picture;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.Result;
 import org.jspecify.annotations.Nullable;
 
-/** A figure or a chart to look at, outside the sheet: nothing of it can be dragged. A figure keeps its frame while it moves. */
+/** A figure, a chart or a map to look at, outside the sheet: nothing of it can be dragged. A figure keeps its frame while it moves. */
 public final class StillPane extends PicturePane<Picture> {
     private static final int LEAST = 260;
     private static final double TALLEST = 300;
     private static final int CHART = 190;
+    private static final int MAP = 260;
     private @Nullable Result result;
     private @Nullable FigureFrame frame;
 
@@ -24,7 +27,7 @@ public final class StillPane extends PicturePane<Picture> {
         super(model, picture -> picture, LEAST);
     }
 
-    /** Shows a figure or a chart in place of what was shown. */
+    /** Shows a figure, a chart or a map in place of what was shown. */
     public void show(Result now) {
         if (now.equals(result)) {
             return;
@@ -47,12 +50,15 @@ public final class StillPane extends PicturePane<Picture> {
             return () ->
                     FigureDrawing.draw(figure, around, width, TALLEST, null).picture();
         }
+        if (now instanceof MapResult map) {
+            return () -> MapDrawing.of(map, width, MAP);
+        }
         return now instanceof CurvesResult curves ? () -> ChartDrawing.of(curves, width, CHART) : null;
     }
 
     @Override
     double guess(int width) {
-        return result instanceof CurvesResult ? CHART : TALLEST;
+        return result instanceof CurvesResult ? CHART : result instanceof MapResult ? MAP : TALLEST;
     }
 
     @Override

@@ -1,0 +1,142 @@
+package leverwright.face.draw;
+
+import java.util.List;
+import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.ContourMap;
+import leverwright.run.result.MapResult;
+
+/**
+ * Draws a map as contours with their values written on them, on a grey ground that grows darker with the value; where the model
+ * has no value the ground is bare and says so. The present setting is a dot with its value where two dotted lines cross.
+ */
+public final class MapDrawing {
+    private static final int PLOT_HEIGHT = 400;
+    private static final double ROUNDING = 1e-9;
+
+    private MapDrawing() {}
+
+    /** Returns the map in the size of a page. */
+    public static Picture of(MapResult result) {
+        return of(result, ChartDrawing.PAGE_WIDTH, PLOT_HEIGHT);
+    }
+
+    /**
+     * Returns the map in a size.
+     *
+     * @param result the map
+     * @param width in picture units, at least 240
+     * @param height in picture units, at least 200
+     * @throws IllegalArgumentException when the size is too small to be read
+     */
+    public static Picture of(MapResult result, int width, int height) {
+        return draw(result, MapWish.whole(width, height)).picture();
+    }
+
+    /**
+     * Returns the map as a window shows it, with the places of its settings.
+     *
+     * @param result the map
+     * @param wish the size, the part to show, and the map of before
+     */
+    public static DrawnMap draw(MapResult result, MapWish wish) {
+        MapPanel panel = new MapPanel(result.map(), wish);
+        String title = result.title().isEmpty() ? result.map().title() : result.title();
+        Picture picture = new Picture(
+                wish.width(),
+                wish.height(),
+                title + ": " + name(result.map()),
+                description(result.map()),
+                panel.marks());
+        return new DrawnMap(picture, panel.area());
+    }
+
+    /** Returns the mapped quantity with its side, unless its name says it. */
+    static String name(ContourMap map) {
+        String side = map.sides().words();
+        boolean said = map.sides() == Sides.NOT_SIDED || map.name().contains(side);
+        return said ? map.name() : map.name() + ", " + side;
+    }
+
+    /** Returns the map in words: its sides, the least and the greatest value and where, and the value at the present setting. */
+    public static String description(ContourMap map) {
+        Unit unit = map.unit();
+        StringBuilder words =
+                new StringBuilder(name(map) + " over " + map.across().name() + " from "
+                        + end(map.across().unit(), map.across().values(), 0) + " to "
+                        + end(map.across().unit(), map.across().values(), map.columns() - 1) + " and "
+                        + map.up().name()
+                        + " from " + end(map.up().unit(), map.up().values(), 0) + " to "
+                        + end(map.up().unit(), map.up().values(), map.rows() - 1) + ": ");
+        int least = -1;
+        int greatest = -1;
+        int gaps = 0;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < map.values().size(); i++) {
+            Double value = map.values().get(i);
+            if (value == null) {
+                gaps++;
+                continue;
+            }
+            if (value < low) {
+                low = value;
+                least = i;
+            }
+            if (value > high) {
+                high = value;
+                greatest = i;
+            }
+        }
+        if (least < 0) {
+            return words.append("no value anywhere.").toString();
+        }
+        if (isLevel(low, high)) {
+            words.append(unit.format(low, ValueText.DIGITS)).append(" everywhere");
+            return words.append(gaps(gaps, map)).toString();
+        }
+        words.append("least ")
+                .append(unit.format(low, ValueText.DIGITS))
+                .append(" at ")
+                .append(place(map, least));
+        words.append(", greatest ")
+                .append(unit.format(high, ValueText.DIGITS))
+                .append(" at ")
+                .append(place(map, greatest));
+        Double x = map.presentAcross();
+        Double y = map.presentUp();
+        Double now = x == null || y == null ? null : map.between(x, y);
+        if (x != null && y != null && now != null) {
+            words.append(", at the present ")
+                    .append(ValueText.setting(map.across().unit(), x))
+                    .append(" and ")
+                    .append(ValueText.setting(map.up().unit(), y))
+                    .append(" about ")
+                    .append(unit.format(now, ValueText.DIGITS));
+        }
+        return words.append(
+                        gaps == 0
+                                ? "."
+                                : "; no value at " + gaps + " of "
+                                        + map.values().size() + " settings.")
+                .toString();
+    }
+
+    private static String gaps(int gaps, ContourMap map) {
+        return gaps == 0 ? "." : "; no value at " + gaps + " of " + map.values().size() + " settings.";
+    }
+
+    private static String end(Unit unit, List<Double> settings, int index) {
+        return ValueText.setting(unit, settings.get(index));
+    }
+
+    private static String place(ContourMap map, int node) {
+        return map.across().name() + " " + end(map.across().unit(), map.across().values(), node % map.columns()) + ", "
+                + map.up().name() + " " + end(map.up().unit(), map.up().values(), node / map.columns());
+    }
+
+    /** Returns whether two values differ by no more than rounding does. */
+    static boolean isLevel(double least, double greatest) {
+        return greatest - least <= ROUNDING * Math.max(Math.abs(least), Math.abs(greatest));
+    }
+}
