@@ -5,6 +5,7 @@ import java.util.List;
 import leverwright.mechanics.measure.Dimension;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Sketch;
@@ -14,6 +15,7 @@ import leverwright.mechanics.working.Working;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Result;
@@ -33,7 +35,7 @@ public final class SampleResults {
 
     /** One of each kind of result. */
     public static List<Result> all() {
-        return List.of(figure(), number(), table(), curves(200, true), claim(Verdict.DOES_NOT_HOLD), text());
+        return List.of(figure(), number(), table(), curves(200, true), map(), claim(Verdict.DOES_NOT_HOLD), text());
     }
 
     public static FigureResult figure() {
@@ -160,6 +162,37 @@ public final class SampleResults {
                         List.of(first, second),
                         Math.toRadians(45),
                         List.of()),
+                List.of());
+    }
+
+    /** A map of what a mass m on a rod of 1 m asks of its pivot, m·g·sin(lean), without values beyond 75° under 20 kg. */
+    public static MapResult map() {
+        List<Double> leans = new ArrayList<>();
+        List<Double> masses = new ArrayList<>();
+        List<@Nullable Double> values = new ArrayList<>();
+        for (int i = 0; i <= 40; i++) {
+            leans.add(Math.toRadians(10 + 2 * i));
+            masses.add(2.5 * i);
+        }
+        for (double mass : masses) {
+            for (double lean : leans) {
+                values.add(mass < 20 && lean > Math.toRadians(75) ? null : mass * 9.80665 * Math.sin(lean));
+            }
+        }
+        return new MapResult(
+                "moment over lean and mass",
+                new ContourMap(
+                        "moment over lean and mass",
+                        "pivot moment",
+                        Unit.NEWTON_METRE,
+                        Sides.TOTAL,
+                        new Curves.Axis("Torso lean", Unit.DEGREE, leans),
+                        new Curves.Axis("Bar", Unit.KILOGRAM, masses),
+                        values,
+                        List.of(),
+                        Math.toRadians(45),
+                        50.0,
+                        List.of("a note of the map")),
                 List.of());
     }
 

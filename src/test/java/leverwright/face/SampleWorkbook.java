@@ -97,7 +97,10 @@ public final class SampleWorkbook {
                         "Line 2: a number was divided by zero (/ by zero).",
                         List.of(),
                         List.of(SampleResults.text())));
-        cells.put("c7", CellRecord.of(CellState.FRESH, "", List.of(), List.of(SampleResults.manyCurves())));
+        cells.put(
+                "c7",
+                CellRecord.of(
+                        CellState.FRESH, "", List.of(), List.of(SampleResults.manyCurves(), SampleResults.map())));
         return cells;
     }
 

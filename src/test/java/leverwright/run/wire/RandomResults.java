@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import leverwright.mechanics.measure.Dimension;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Sketch;
@@ -16,6 +17,7 @@ import leverwright.mechanics.working.Working;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Result;
@@ -37,12 +39,13 @@ final class RandomResults {
     }
 
     Result next() {
-        return switch (random.nextInt(6)) {
+        return switch (random.nextInt(7)) {
             case 0 -> new NumberResult(text(), quantity(), one(Sides.values()), maybe(this::working), flip(), texts());
             case 1 -> new TextResult(text(), text(), random.nextInt(99), texts());
             case 2 -> table();
             case 3 -> new CurvesResult(text(), curves(), texts());
             case 4 -> new FigureResult(text(), text(), sketch(), texts());
+            case 5 -> new MapResult(text(), map(), texts());
             default -> claim();
         };
     }
@@ -91,6 +94,25 @@ final class RandomResults {
             return Curves.Curve.of("hip", one(Unit.values()), one(Sides.values()), values);
         });
         return new Curves("curves", new Curves.Axis("lean", Unit.DEGREE, axis), curves, maybe(this::number), texts());
+    }
+
+    private ContourMap map() {
+        Curves.Axis across = new Curves.Axis("lean", Unit.DEGREE, List.of(0.0, 0.5, 1.0 + random.nextDouble()));
+        Curves.Axis up = new Curves.Axis("bar", Unit.KILOGRAM, List.of(-1.0, 20.0 + random.nextDouble()));
+        List<@Nullable Double> values = exactly(6, () -> random.nextInt(5) == 0 ? null : number());
+        boolean marked = flip();
+        return new ContourMap(
+                text(),
+                "hip",
+                one(Unit.values()),
+                one(Sides.values()),
+                across,
+                up,
+                values,
+                flip() ? List.of() : List.of(-1.5, 2.5),
+                marked ? 0.5 : null,
+                marked ? 1.0 : null,
+                texts());
     }
 
     private Sketch sketch() {

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import leverwright.mechanics.measure.Dimension;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Sketch;
@@ -21,6 +22,7 @@ import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.DialDeclared;
 import leverwright.run.result.FigureResult;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Result;
@@ -93,12 +95,13 @@ final class RandomWorkbooks {
     }
 
     Result result() {
-        return switch (random.nextInt(6)) {
+        return switch (random.nextInt(7)) {
             case 0 -> numberResult();
             case 1 -> new TextResult(text(), text() + "\n" + text(), random.nextInt(10), notes());
             case 2 -> table();
             case 3 -> curves();
             case 4 -> figure();
+            case 5 -> map();
             default -> claim();
         };
     }
@@ -132,6 +135,31 @@ final class RandomWorkbooks {
                         new Curves.Axis(text(), pick(Unit.values()), axis),
                         List.of(plain, banded),
                         current,
+                        notes()),
+                notes());
+    }
+
+    MapResult map() {
+        Curves.Axis across = new Curves.Axis(text(), pick(Unit.values()), List.of(0.0, 1 + random.nextDouble()));
+        Curves.Axis up = new Curves.Axis(text(), pick(Unit.values()), List.of(-1.0, 0.0, 1 + random.nextDouble()));
+        List<@Nullable Double> values = new ArrayList<>();
+        for (int node = 0; node < 6; node++) {
+            values.add(random.nextInt(4) == 0 ? null : Double.valueOf(number()));
+        }
+        Double present = maybe(() -> 0.5);
+        return new MapResult(
+                text(),
+                new ContourMap(
+                        text(),
+                        text(),
+                        pick(Unit.values()),
+                        sides(),
+                        across,
+                        up,
+                        values,
+                        random.nextBoolean() ? List.of() : List.of(1.5, 2.5),
+                        present,
+                        present,
                         notes()),
                 notes());
     }

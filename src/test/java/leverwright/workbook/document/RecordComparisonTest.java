@@ -13,11 +13,13 @@ import java.util.Map;
 import java.util.Optional;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.run.result.CellState;
 import leverwright.run.result.ClaimResult;
 import leverwright.run.result.CurvesResult;
 import leverwright.run.result.DialDeclared;
+import leverwright.run.result.MapResult;
 import leverwright.run.result.NumberResult;
 import leverwright.run.result.Quantity;
 import leverwright.run.result.Result;
@@ -125,6 +127,33 @@ class RecordComparisonTest {
                         "cell c1 (Moments), result 1 \"sweep\": curve \"hip\": 2 of 3 points differ, first at Torso lean 0.5"
                                 + " rad: recorded 2 N·m, recomputed a gap"),
                 differences(curves(1.0, 2.0, 3.0), curves(1.0, null, Math.nextDown(3.0))));
+    }
+
+    private static MapResult map(Double... values) {
+        Curves.Axis across = new Curves.Axis("Torso lean", Unit.DEGREE, List.of(0.25, 0.5));
+        Curves.Axis up = new Curves.Axis("Bar", Unit.KILOGRAM, List.of(20.0, 40.0));
+        ContourMap map = new ContourMap(
+                "map",
+                "hip",
+                Unit.NEWTON_METRE,
+                Sides.PER_SIDE,
+                across,
+                up,
+                Arrays.asList(values),
+                List.of(),
+                null,
+                null,
+                List.of());
+        return new MapResult("map", map, List.of());
+    }
+
+    @Test
+    void aMapTellsItsFirstDifferingNodeAndTheirCount() {
+        assertEquals(
+                List.of(
+                        "cell c1 (Moments), result 1 \"map\": map of \"hip\": 2 of 4 nodes differ, first at Torso lean 0.5 rad,"
+                                + " Bar 20 kg: recorded 2 N·m, recomputed a gap"),
+                differences(map(1.0, 2.0, 3.0, 4.0), map(1.0, null, 3.0, Math.nextDown(4.0))));
     }
 
     @Test

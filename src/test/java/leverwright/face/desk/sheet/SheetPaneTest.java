@@ -117,6 +117,37 @@ class SheetPaneTest {
     }
 
     @Test
+    void aMapReadsOutItsNodesAndAClickSetsBothDials() throws Exception {
+        show(String.join(
+                "\n",
+                "var lean = dial(\"Torso lean\", deg(45)).from(deg(10)).to(deg(80));",
+                "var bar = dial(\"Bar\", kg(50)).from(kg(0)).to(kg(100));",
+                "var hinge = romanianDeadlift().barbell(bar).torsoLean(lean).by(lifter(\"Ines\").of(FEMALE, cm(178), kg(71)));",
+                "map(sweep(TORSO_LEAN).from(deg(10)).to(deg(80)), sweep(BAR).to(kg(100))).points(15, 11).of(hinge)",
+                "    .chart(moment(HIP));"));
+        MapPane map = bench.wait(bench.sheet, MapPane.class, found -> found.drawn() != null);
+        bench.untilSteady(map);
+        Point2D place = bench.at(() -> map.placeOf(4, 2).orElseThrow());
+        Point2D screen = bench.at(() -> map.localToScreen(place));
+        bench.robot.moveTo(screen.getX(), screen.getY());
+        bench.until(
+                "read out",
+                () -> map.readoutWords().startsWith("Torso lean 30.00°\nBar 20.00 kg\nhip extension moment "));
+        bench.robot.clickOn(screen.getX(), screen.getY());
+        bench.until(
+                "both turned",
+                () -> Math.abs(bench.model.dials().get(0).value().get() - Math.toRadians(30)) < 1e-6
+                        && Math.abs(bench.model.dials().get(1).value().get() - 20) < 1e-6);
+        bench.doing(map::requestFocus);
+        bench.robot.push(KeyCode.UP);
+        bench.until("one row up", () -> map.readoutWords().contains("Bar 30.00 kg"));
+        bench.robot.push(KeyCode.PLUS);
+        bench.until("a part", () -> !map.whole().get());
+        bench.robot.push(KeyCode.ESCAPE);
+        bench.until("whole again", () -> map.whole().get());
+    }
+
+    @Test
     void aJointIsDraggedOnItsWayAndTurnsItsDial() throws Exception {
         show(SheetBench.demo());
         FigurePane figure = bench.wait(bench.side, FigurePane.class, found -> found.drawn() != null);
