@@ -1,9 +1,9 @@
 package leverwright.face.draw;
 
-import java.util.List;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.working.ContourMap;
+import leverwright.mechanics.working.Curves;
 import leverwright.run.result.MapResult;
 
 /**
@@ -60,14 +60,15 @@ public final class MapDrawing {
 
     /** Returns the map in words: its sides, the least and the greatest value and where, and the value at the present setting. */
     public static String description(ContourMap map) {
-        Unit unit = map.unit();
-        StringBuilder words =
-                new StringBuilder(name(map) + " over " + map.across().name() + " from "
-                        + end(map.across().unit(), map.across().values(), 0) + " to "
-                        + end(map.across().unit(), map.across().values(), map.columns() - 1) + " and "
-                        + map.up().name()
-                        + " from " + end(map.up().unit(), map.up().values(), 0) + " to "
-                        + end(map.up().unit(), map.up().values(), map.rows() - 1) + ": ");
+        return name(map) + " over " + side(map.across()) + " and " + side(map.up()) + ": " + values(map);
+    }
+
+    private static String side(Curves.Axis axis) {
+        return axis.name() + " from " + setting(axis, 0) + " to "
+                + setting(axis, axis.values().size() - 1);
+    }
+
+    private static String values(ContourMap map) {
         int least = -1;
         int greatest = -1;
         int gaps = 0;
@@ -79,60 +80,43 @@ public final class MapDrawing {
                 gaps++;
                 continue;
             }
-            if (value < low) {
-                low = value;
-                least = i;
-            }
-            if (value > high) {
-                high = value;
-                greatest = i;
-            }
+            least = value < low ? i : least;
+            low = Math.min(low, value);
+            greatest = value > high ? i : greatest;
+            high = Math.max(high, value);
         }
         if (least < 0) {
-            return words.append("no value anywhere.").toString();
+            return "no value anywhere.";
         }
-        if (isLevel(low, high)) {
-            words.append(unit.format(low, ValueText.DIGITS)).append(" everywhere");
-            return words.append(gaps(gaps, map)).toString();
-        }
-        words.append("least ")
-                .append(unit.format(low, ValueText.DIGITS))
-                .append(" at ")
-                .append(place(map, least));
-        words.append(", greatest ")
-                .append(unit.format(high, ValueText.DIGITS))
-                .append(" at ")
-                .append(place(map, greatest));
+        Unit unit = map.unit();
+        String words = isLevel(low, high)
+                ? unit.format(low, ValueText.DIGITS) + " everywhere"
+                : "least " + unit.format(low, ValueText.DIGITS) + " at " + place(map, least) + ", greatest "
+                        + unit.format(high, ValueText.DIGITS) + " at " + place(map, greatest) + present(map);
+        return words
+                + (gaps == 0
+                        ? "."
+                        : "; no value at " + gaps + " of " + map.values().size() + " settings.");
+    }
+
+    private static String present(ContourMap map) {
         Double x = map.presentAcross();
         Double y = map.presentUp();
         Double now = x == null || y == null ? null : map.between(x, y);
-        if (x != null && y != null && now != null) {
-            words.append(", at the present ")
-                    .append(ValueText.setting(map.across().unit(), x))
-                    .append(" and ")
-                    .append(ValueText.setting(map.up().unit(), y))
-                    .append(" about ")
-                    .append(unit.format(now, ValueText.DIGITS));
-        }
-        return words.append(
-                        gaps == 0
-                                ? "."
-                                : "; no value at " + gaps + " of "
-                                        + map.values().size() + " settings.")
-                .toString();
+        return x == null || y == null || now == null
+                ? ""
+                : ", at the present " + ValueText.setting(map.across().unit(), x) + " and "
+                        + ValueText.setting(map.up().unit(), y) + " about "
+                        + map.unit().format(now, ValueText.DIGITS);
     }
 
-    private static String gaps(int gaps, ContourMap map) {
-        return gaps == 0 ? "." : "; no value at " + gaps + " of " + map.values().size() + " settings.";
-    }
-
-    private static String end(Unit unit, List<Double> settings, int index) {
-        return ValueText.setting(unit, settings.get(index));
+    private static String setting(Curves.Axis axis, int index) {
+        return ValueText.setting(axis.unit(), axis.values().get(index));
     }
 
     private static String place(ContourMap map, int node) {
-        return map.across().name() + " " + end(map.across().unit(), map.across().values(), node % map.columns()) + ", "
-                + map.up().name() + " " + end(map.up().unit(), map.up().values(), node / map.columns());
+        return map.across().name() + " " + setting(map.across(), node % map.columns()) + ", "
+                + map.up().name() + " " + setting(map.up(), node / map.columns());
     }
 
     /** Returns whether two values differ by no more than rounding does. */
