@@ -1,14 +1,19 @@
 package leverwright.mechanics.study;
 
+import static leverwright.mechanics.body.Joint.ELBOW;
 import static leverwright.mechanics.body.Joint.HIP;
 import static leverwright.mechanics.body.Joint.KNEE;
 import static leverwright.mechanics.body.Lifter.lifter;
 import static leverwright.mechanics.body.Sex.FEMALE;
 import static leverwright.mechanics.exercise.Exercises.backSquat;
+import static leverwright.mechanics.exercise.Exercises.dumbbellCurl;
 import static leverwright.mechanics.exercise.Exercises.romanianDeadlift;
 import static leverwright.mechanics.exercise.Knobs.BAR;
+import static leverwright.mechanics.exercise.Knobs.DUMBBELL;
+import static leverwright.mechanics.exercise.Knobs.ELBOW_FLEXION;
 import static leverwright.mechanics.exercise.Knobs.SHANK_LEAN;
 import static leverwright.mechanics.exercise.Knobs.TORSO_LEAN;
+import static leverwright.mechanics.exercise.Readings.flexionMoment;
 import static leverwright.mechanics.exercise.Readings.moment;
 import static leverwright.mechanics.measure.Measures.cm;
 import static leverwright.mechanics.measure.Measures.deg;
@@ -66,10 +71,14 @@ class SettingMapTest {
         assertEquals(50.0, map.presentUp());
     }
 
-    /** Statics is linear in a weight: at each lean, moments at three bars lie on one line. */
+    /** Statics is linear in a weight where the posture does not follow it: at each angle, moments lie on one line. */
     @Test
-    void momentsGrowInStepWithTheBarAtEveryLean() {
-        ContourMap map = hinge().map(moment(HIP));
+    void momentsGrowInStepWithTheDumbbellAtEveryAngle() {
+        ContourMap map = SettingMap.of(
+                        sweep(ELBOW_FLEXION).from(deg(0)).to(deg(130)).points(14),
+                        sweep(DUMBBELL).to(kg(20)).step(kg(2)),
+                        dumbbellCurl().by(INES))
+                .map(flexionMoment(ELBOW));
         for (int column = 0; column < map.columns(); column++) {
             double[] at = new double[map.rows()];
             for (int row = 0; row < at.length; row++) {
