@@ -6,7 +6,9 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import javafx.application.Platform;
 import leverwright.face.desk.model.DeskHome;
+import leverwright.face.desk.model.Permission;
 import leverwright.workbook.json.JsonProblem;
+import leverwright.workbook.session.Session;
 import org.jspecify.annotations.Nullable;
 
 /** What is got ready on another thread while the toolkit starts: the user's desk, and the first workbook as read. */
@@ -30,7 +32,12 @@ final class Launching {
         CompletableFuture<DeskHome.Read> read = new CompletableFuture<>();
         home.thenAccept(made -> {
             try {
-                read.complete(made.read(file));
+                DeskHome.Read done = made.read(file);
+                if (done.permission() != Permission.ASLEEP) {
+                    // It will be computed at once: its worker gets ready beside the toolkit.
+                    Session.prepareWorker(done.permission() == Permission.TRUSTED);
+                }
+                read.complete(done);
             } catch (IOException | RuntimeException problem) {
                 read.completeExceptionally(problem);
             }

@@ -129,6 +129,16 @@ final class CellCompiler {
         return load(cell, CellSources.toShell(cell, wraps, types, hasValue), own, wraps, types, analysed.immutable);
     }
 
+    /** Takes a cell that was compiled earlier through the gate; null when the gate has something against it. */
+    @Nullable
+    CompiledCell admit(KeptCell kept) {
+        GateResult passed = gate.pass(kept.parsed().script().id(), kept.raw(), line -> line);
+        return passed.refusals().isEmpty()
+                ? new CompiledCell(
+                        kept.parsed(), kept.raw(), passed.classes(), kept.immutable(), kept.shape(), kept.imports())
+                : null;
+    }
+
     private static Outcome failed(ParsedCell cell, String message, Span span) {
         return new Outcome(null, CellOutcome.without(cell.script().id(), CellState.FAILED, message, span));
     }

@@ -6,8 +6,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,9 +28,15 @@ final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager>
     /** The names of listed classes: the compiler asks for all of them again with every source. */
     private final Map<JavaFileObject, String> names;
 
-    CellFiles(StandardJavaFileManager files) {
+    /**
+     * Makes files.
+     *
+     * @param files the compiler's own
+     * @param known the classes of cells by name with dots, as they are compiled; a map that synchronizes on itself
+     */
+    CellFiles(StandardJavaFileManager files, Map<String, byte[]> known) {
         super(files);
-        known = Collections.synchronizedMap(new LinkedHashMap<>());
+        this.known = known;
         listings = new ConcurrentHashMap<>();
         names = new ConcurrentHashMap<>();
     }
@@ -47,18 +51,6 @@ final class CellFiles extends ForwardingJavaFileManager<StandardJavaFileManager>
     /** Returns files that know the same classes, for a compiler that runs on another thread. */
     CellFiles over(StandardJavaFileManager files) {
         return new CellFiles(files, this);
-    }
-
-    /** Makes classes of cells visible to the cells that are compiled next, in place of those of the same name. */
-    void know(Map<String, byte[]> classes) {
-        known.putAll(classes);
-    }
-
-    /** Hides a cell's classes. */
-    void forget(String cellClass) {
-        synchronized (known) {
-            known.keySet().removeIf(name -> name.equals(cellClass) || name.startsWith(cellClass + "$"));
-        }
     }
 
     @Override

@@ -5,15 +5,19 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import javax.tools.DiagnosticListener;
 import javax.tools.JavaCompiler;
 import javax.tools.JavaFileObject;
 import javax.tools.ToolProvider;
+import org.jspecify.annotations.Nullable;
 
-/** Starts the Java compiler on sources in memory. */
+/** Starts the Java compiler on sources in memory. A workbook whose cells were compiled before may never need it. */
 final class Compilers {
 
     /** Java 17 whatever runs, so that a workbook means the same everywhere; concatenation inline, for the gate to see. */
@@ -29,25 +33,36 @@ final class Compilers {
             "-g:source,lines",
             "-implicit:none");
 
-    private final JavaCompiler compiler;
-    private final CellFiles files;
+    private static final String NONE = "this Java has no compiler; install a JDK of version 17 or newer";
+
     private final List<String> options;
 
+    /** The classes of cells that are compiled already, by name with dots. */
+    private final Map<String, byte[]> known = Collections.synchronizedMap(new LinkedHashMap<>());
+
+    private @Nullable CellFiles files;
+
     /**
-     * Finds the compiler.
+     * Makes ready to compile.
      *
-     * @throws IllegalStateException when this Java comes without one
+     * @throws IllegalStateException when this Java comes without a compiler
      */
     Compilers() {
-        JavaCompiler found = ToolProvider.getSystemJavaCompiler();
-        if (found == null) {
-            throw new IllegalStateException("this Java has no compiler; install a JDK of version 17 or newer");
+        if (ModuleLayer.boot().findModule("jdk.compiler").isEmpty()) {
+            throw new IllegalStateException(NONE);
         }
-        compiler = found;
-        files = new CellFiles(found.getStandardFileManager(null, Locale.ENGLISH, null));
         options = new ArrayList<>(FLAGS);
         options.add("-classpath");
         options.add(classPath());
+    }
+
+    /** Finds the compiler; its classes are loaded by the first call and not before. */
+    private static JavaCompiler compiler() {
+        JavaCompiler found = ToolProvider.getSystemJavaCompiler();
+        if (found == null) {
+            throw new IllegalStateException(NONE);
+        }
+        return found;
     }
 
     /** Returns the class path of this process with every entry absolute. */
@@ -63,12 +78,30 @@ final class Compilers {
         return List.copyOf(options);
     }
 
-    CellFiles files() {
-        return files;
+    /** Returns the compiler's files, made when they are first asked for. */
+    synchronized CellFiles files() {
+        CellFiles made = files;
+        if (made == null) {
+            made = new CellFiles(compiler().getStandardFileManager(null, Locale.ENGLISH, null), known);
+            files = made;
+        }
+        return made;
+    }
+
+    /** Makes classes of cells visible to the cells that are compiled next, in place of those of the same name. */
+    void know(Map<String, byte[]> classes) {
+        known.putAll(classes);
+    }
+
+    /** Hides a cell's classes. */
+    void forget(String cellClass) {
+        synchronized (known) {
+            known.keySet().removeIf(name -> name.equals(cellClass) || name.startsWith(cellClass + "$"));
+        }
     }
 
     JavacTask task(String className, String source, DiagnosticListener<JavaFileObject> listener) {
-        return (JavacTask) compiler.getTask(
-                null, files, listener, options, null, List.of(new CellFiles.Source(className, source)));
+        return (JavacTask) compiler()
+                .getTask(null, files(), listener, options, null, List.of(new CellFiles.Source(className, source)));
     }
 }

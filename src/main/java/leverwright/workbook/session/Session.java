@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import leverwright.run.gate.AllowList;
 import leverwright.run.gate.Gate;
@@ -28,7 +27,11 @@ public final class Session implements AutoCloseable {
     private static final AtomicReference<@Nullable Prepared> PREPARED = new AtomicReference<>();
 
     private final Compilers compilers;
-    private final CompletableFuture<Shell> shell;
+    private final ShellLater shell;
+
+    /** Held by whatever compiles: turns of a dial do not, and need not wait for it. */
+    private final Object compiling = new Object();
+
     private volatile @Nullable Shell reader;
     private final Engine engine;
     private final Map<String, Set<String>> dialCells = new LinkedHashMap<>();
@@ -36,7 +39,7 @@ public final class Session implements AutoCloseable {
     /** Whether the rule that guards the ways that are shorter than a replay is followed; a test switches it off. */
     private boolean ruleFollowed = true;
 
-    private Session(Sheet sheet, Compilers compilers, CompletableFuture<Shell> shell, Engine engine) {
+    private Session(Sheet sheet, Compilers compilers, ShellLater shell, Engine engine) {
         this.sheet = sheet;
         this.compilers = compilers;
         this.shell = shell;
@@ -51,6 +54,18 @@ public final class Session implements AutoCloseable {
      * @throws java.io.UncheckedIOException when no worker can be started
      */
     public static Session open(SessionOptions options) {
+        return open(options, CompiledCells.none());
+    }
+
+    /**
+     * Opens a session that need not compile what was compiled before.
+     *
+     * @param options trust, seed, settings of dials and listener
+     * @param kept where compiled cells are looked for and kept; passed over when the session is trusted
+     * @throws IllegalStateException when this Java has no compiler
+     * @throws java.io.UncheckedIOException when no worker can be started
+     */
+    public static Session open(SessionOptions options, CompiledCells kept) {
         Prepared prepared = PREPARED.getAndSet(null);
         if (prepared == null || prepared.trusted != options.trusted()) {
             if (prepared != null) {
@@ -61,7 +76,11 @@ public final class Session implements AutoCloseable {
         try {
             Gate gate = new Gate(AllowList.standard(), options.trusted());
             Compilers compilers = prepared.compilers;
-            Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, prepared.shell::join, gate));
+            CompiledCells keeping = options.trusted() ? CompiledCells.none() : kept;
+            if (keeping.isOff()) {
+                prepared.shell.begin();
+            }
+            Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, prepared.shell::get, gate), keeping);
             return new Session(sheet, compilers, prepared.shell, new Engine(options, prepared.worker, sheet));
         } catch (RuntimeException e) {
             prepared.discard();
@@ -78,7 +97,23 @@ public final class Session implements AutoCloseable {
      * @throws java.io.UncheckedIOException when no worker can be started
      */
     public static void prepare(boolean trusted) {
-        Prepared before = PREPARED.getAndSet(new Prepared(trusted));
+        Prepared prepared = new Prepared(trusted);
+        prepared.shell.begin();
+        take(prepared);
+    }
+
+    /**
+     * Begins to start a worker alone for the session that will be opened next, which may need no compiler.
+     *
+     * @param trusted whether that session will be trusted
+     * @throws java.io.UncheckedIOException when no worker can be started
+     */
+    public static void prepareWorker(boolean trusted) {
+        take(new Prepared(trusted));
+    }
+
+    private static void take(Prepared prepared) {
+        Prepared before = PREPARED.getAndSet(prepared);
         if (before != null) {
             before.discard();
         }
@@ -89,7 +124,7 @@ public final class Session implements AutoCloseable {
         final boolean trusted;
         final WorkerProcess worker;
         final Compilers compilers;
-        final CompletableFuture<Shell> shell;
+        final ShellLater shell;
 
         Prepared(boolean trusted) {
             this.trusted = trusted;
@@ -100,12 +135,12 @@ public final class Session implements AutoCloseable {
                 worker.kill();
                 throw e;
             }
-            shell = CompletableFuture.supplyAsync(() -> new Shell(compilers.files(), compilers.options()));
+            shell = new ShellLater(compilers);
         }
 
         void discard() {
             worker.kill();
-            shell.thenAccept(Shell::close);
+            shell.close();
         }
     }
 
@@ -122,11 +157,16 @@ public final class Session implements AutoCloseable {
             engine.begin();
             engine.pardonAll();
             engine.beginAll();
-            sheet.take(scripts, (cell, changed) -> {
-                engine.tell(cell);
-                engine.add(cell);
-                return !engine.isStopAsked();
-            });
+            synchronized (compiling) {
+                if (!sheet.remember(scripts)) {
+                    shell.begin();
+                }
+                sheet.take(scripts, (cell, changed) -> {
+                    engine.tell(cell);
+                    engine.add(cell);
+                    return !engine.isStopAsked();
+                });
+            }
             engine.finish();
             return report(RunReport.Way.REPLAY);
         }
@@ -212,12 +252,14 @@ public final class Session implements AutoCloseable {
             Set<String> before = sheet.withReaders(Set.of(id));
             boolean oldLeftNothing = sheet.isSafeAlone(before);
             Set<String> changed = new LinkedHashSet<>(Set.of(id));
-            sheet.take(scripts, (cell, isNew) -> {
-                if (isNew) {
-                    changed.add(cell.id());
-                }
-                return !engine.isStopAsked();
-            });
+            synchronized (compiling) {
+                sheet.take(scripts, (cell, isNew) -> {
+                    if (isNew) {
+                        changed.add(cell.id());
+                    }
+                    return !engine.isStopAsked();
+                });
+            }
             changed.addAll(before);
             Set<String> concerned = sheet.withReaders(changed);
             concerned.forEach(engine::pardon);
@@ -264,6 +306,41 @@ public final class Session implements AutoCloseable {
             }
             return new RunReport(report(RunReport.Way.REPLAY).outcomes(), RunReport.Way.REPLAY, differences);
         }
+    }
+
+    /** Keeps what was compiled for the next time that exactly these scripts are opened. Writes a file if need be. */
+    public void keepCompiled() {
+        synchronized (compiling) {
+            sheet.keep();
+        }
+    }
+
+    /**
+     * Compiles one of the cells again that were compiled before this session, and compares, byte by byte. Call it again
+     * until there is none left. Runs and turns of dials go on meanwhile; an edit waits for one cell at most.
+     *
+     * @return whether cells are left, whether there is none, or whether one differed: then what was kept is given up, and the
+     *     scripts must be run from the top in another session
+     */
+    public KeptCheck checkKept() {
+        synchronized (compiling) {
+            for (Sheet.Cell cell : sheet.cells()) {
+                if (cell.kept != null) {
+                    return sheet.check(cell) ? KeptCheck.MORE_LEFT : KeptCheck.DIFFERED;
+                }
+            }
+            return KeptCheck.NONE_LEFT;
+        }
+    }
+
+    /** What is known of the cells that were compiled before a session. */
+    public enum KeptCheck {
+        /** Those looked at are as they were compiled; others are still to be looked at. */
+        MORE_LEFT,
+        /** There are no others. */
+        NONE_LEFT,
+        /** One is not what its script compiles to. */
+        DIFFERED
     }
 
     private RunReport report(RunReport.Way way) {
@@ -351,7 +428,7 @@ public final class Session implements AutoCloseable {
     @Override
     public void close() {
         engine.close();
-        shell.thenAccept(Shell::close);
+        shell.close();
         Shell asked = reader;
         if (asked != null) {
             asked.close();
@@ -361,6 +438,11 @@ public final class Session implements AutoCloseable {
     /** Switches the safety rule off, so that a test can see that it notices. */
     void ignoreSafetyRule() {
         ruleFollowed = false;
+    }
+
+    /** Returns whether JShell was asked for, so that a test can see that it was not. */
+    boolean isCompilerAwake() {
+        return shell.isBegun();
     }
 
     /** Returns the worker's process, so that a test can end it. */

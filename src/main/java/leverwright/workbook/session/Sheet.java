@@ -23,6 +23,8 @@ final class Sheet {
         final Set<String> readsFrom = new LinkedHashSet<>();
         /** The cell that declares each name that is read from above. */
         final Map<String, Cell> bindings = new LinkedHashMap<>();
+        /** The imports that cells above wrote and that hold for it. */
+        final List<String> held = new ArrayList<>();
 
         @Nullable
         CompiledCell compiled;
@@ -31,6 +33,10 @@ final class Sheet {
         CellOutcome failed;
 
         String key = "";
+
+        /** What its classes came from when they were not compiled here; null when they were, or were checked since. */
+        @Nullable
+        KeptCell kept;
 
         Cell(ParsedCell parsed) {
             this.parsed = parsed;
@@ -51,12 +57,65 @@ final class Sheet {
 
     private final Compilers compilers;
     private final CellCompiler compiler;
+    private final CompiledCells keeping;
+    private Map<String, KeptCell> kept = Map.of();
     private Map<String, Cell> cells = new LinkedHashMap<>();
     private volatile List<Cell> settled = List.of();
 
-    Sheet(Compilers compilers, CellCompiler compiler) {
+    Sheet(Compilers compilers, CellCompiler compiler, CompiledCells keeping) {
         this.compilers = compilers;
         this.compiler = compiler;
+        this.keeping = keeping;
+    }
+
+    /** Looks for cells that were compiled earlier; returns whether every cell was. */
+    boolean remember(List<CellScript> scripts) {
+        kept = keeping.find(scripts);
+        return !scripts.isEmpty() && scripts.stream().allMatch(script -> kept.containsKey(script.id()));
+    }
+
+    /** Keeps what compiled, unless it came from there. */
+    void keep() {
+        List<KeptCell> compiled = new ArrayList<>();
+        boolean news = false;
+        for (Cell cell : cells.values()) {
+            if (cell.compiled != null) {
+                compiled.add(KeptCell.of(cell.key, cell.code()));
+                news |= cell.kept == null && !isKept(cell);
+            }
+        }
+        if (news) {
+            keeping.keep(scripts(), compiled);
+            Map<String, KeptCell> now = new LinkedHashMap<>();
+            compiled.forEach(each -> now.put(each.parsed().script().id(), each));
+            kept = now;
+        }
+    }
+
+    private boolean isKept(Cell cell) {
+        KeptCell known = kept.get(cell.id());
+        return known != null && known.key().equals(cell.key);
+    }
+
+    /**
+     * Compiles a cell again that was not compiled here.
+     *
+     * @return false when that came to something else: then nothing that was kept is believed any more
+     */
+    boolean check(Cell cell) {
+        KeptCell before = cell.kept;
+        if (before == null || cells.get(cell.id()) != cell) {
+            return true;
+        }
+        ParsedCell parsed = CellParser.parse(cell.parsed.script(), cell.parsed.className(), compilers);
+        CompiledCell again = parsed.equals(cell.parsed) ? compileAnew(cell).compiled() : null;
+        if (again != null && before.isSame(again)) {
+            cell.kept = null;
+            return true;
+        }
+        keeping.forget(scripts());
+        kept = Map.of();
+        return false;
     }
 
     List<Cell> cells() {
@@ -110,9 +169,7 @@ final class Sheet {
             }
             above.add(cell);
         }
-        old.keySet().stream()
-                .filter(id -> !taken.containsKey(id))
-                .forEach(id -> compilers.files().forget(className(id)));
+        old.keySet().stream().filter(id -> !taken.containsKey(id)).forEach(id -> compilers.forget(className(id)));
         settled = List.copyOf(taken.values());
     }
 
@@ -126,8 +183,12 @@ final class Sheet {
     }
 
     private ParsedCell parse(CellScript script, @Nullable Cell before) {
-        return before != null && before.parsed.script().equals(script)
-                ? before.parsed
+        if (before != null && before.parsed.script().equals(script)) {
+            return before.parsed;
+        }
+        KeptCell known = kept.get(script.id());
+        return known != null && known.parsed().script().equals(script)
+                ? known.parsed()
                 : CellParser.parse(script, className(script.id()), compilers);
     }
 
@@ -183,37 +244,48 @@ final class Sheet {
             fail(cell, CellOutcome.without(cell.id(), CellState.FAILED, clash.message(), clash.span()));
             return true;
         }
-        List<String> held = WrittenImports.holding(carried, cell.parsed);
-        List<String> imports = imports(cell, held);
-        cell.key = key(cell, imports);
+        cell.held.addAll(WrittenImports.holding(carried, cell.parsed));
+        cell.key = key(cell, imports(cell));
         if (before != null && before.compiled != null && before.key.equals(cell.key)) {
             cell.compiled = before.compiled;
+            cell.kept = before.kept;
             return false;
         }
-        Set<String> own = new LinkedHashSet<>(held);
+        KeptCell known = kept.get(cell.id());
+        if (known != null && known.parsed() == cell.parsed && known.key().equals(cell.key)) {
+            cell.compiled = compiler.admit(known);
+            cell.kept = cell.compiled == null ? null : known;
+        }
+        if (cell.compiled == null) {
+            CellCompiler.Outcome outcome = compileAnew(cell);
+            cell.compiled = outcome.compiled();
+            cell.failed = outcome.failed();
+        }
+        compilers.forget(cell.parsed.className());
+        if (cell.compiled != null) {
+            compilers.know(cell.code().raw());
+        }
+        return true;
+    }
+
+    private CellCompiler.Outcome compileAnew(Cell cell) {
+        Set<String> own = new LinkedHashSet<>(cell.held);
         own.addAll(WrittenImports.of(cell.parsed));
         List<String> above = cells.values().stream()
                 .filter(cell.bindings::containsValue)
                 .map(other -> other.parsed.className())
                 .toList();
-        CellCompiler.Outcome outcome = compiler.compile(cell.parsed, imports, own, above);
-        cell.compiled = outcome.compiled();
-        cell.failed = outcome.failed();
-        compilers.files().forget(cell.parsed.className());
-        if (cell.compiled != null) {
-            compilers.files().know(cell.code().raw());
-        }
-        return true;
+        return compiler.compile(cell.parsed, imports(cell), own, above);
     }
 
     private void fail(Cell cell, CellOutcome outcome) {
         cell.failed = outcome;
-        compilers.files().forget(cell.parsed.className());
+        compilers.forget(cell.parsed.className());
     }
 
-    private static List<String> imports(Cell cell, List<String> held) {
+    private static List<String> imports(Cell cell) {
         List<String> imports = new ArrayList<>(CellImports.STANDARD);
-        imports.addAll(held);
+        imports.addAll(cell.held);
         Set<String> bound = new LinkedHashSet<>();
         cell.bindings.forEach((read, other) ->
                 bound.add("import static " + other.parsed.className() + "." + CellNames.bare(read) + ";"));

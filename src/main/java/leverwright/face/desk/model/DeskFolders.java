@@ -9,8 +9,9 @@ import java.util.Map;
  *
  * @param config settings, recent files and trust
  * @param state journals, locks and the log
+ * @param cache what can be made again at any time
  */
-public record DeskFolders(Path config, Path state) {
+public record DeskFolders(Path config, Path state, Path cache) {
 
     /** Returns the folders of this user: XDG base directories, AppData on Windows, Library on macOS. */
     public static DeskFolders ofUser() {
@@ -18,12 +19,12 @@ public record DeskFolders(Path config, Path state) {
     }
 
     /**
-     * Returns both folders inside another.
+     * Returns all folders inside another.
      *
      * @param folder any folder; made when something is kept in it
      */
     public static DeskFolders under(Path folder) {
-        return new DeskFolders(folder.resolve("config"), folder.resolve("state"));
+        return new DeskFolders(folder.resolve("config"), folder.resolve("state"), folder.resolve("cache"));
     }
 
     static DeskFolders of(String system, Path home, Map<String, String> environment) {
@@ -33,17 +34,22 @@ public record DeskFolders(Path config, Path state) {
                     folder(environment, "APPDATA", home.resolve("AppData/Roaming"))
                             .resolve("Leverwright"),
                     folder(environment, "LOCALAPPDATA", home.resolve("AppData/Local"))
-                            .resolve("Leverwright"));
+                            .resolve("Leverwright"),
+                    folder(environment, "LOCALAPPDATA", home.resolve("AppData/Local"))
+                            .resolve("Leverwright/Cache"));
         }
         if (name.startsWith("mac")) {
             Path library = home.resolve("Library");
             return new DeskFolders(
-                    library.resolve("Preferences/Leverwright"), library.resolve("Application Support/Leverwright"));
+                    library.resolve("Preferences/Leverwright"),
+                    library.resolve("Application Support/Leverwright"),
+                    library.resolve("Caches/Leverwright"));
         }
         return new DeskFolders(
                 folder(environment, "XDG_CONFIG_HOME", home.resolve(".config")).resolve("leverwright"),
                 folder(environment, "XDG_STATE_HOME", home.resolve(".local/state"))
-                        .resolve("leverwright"));
+                        .resolve("leverwright"),
+                folder(environment, "XDG_CACHE_HOME", home.resolve(".cache")).resolve("leverwright"));
     }
 
     /** Returns the folder that a variable names; a relative one does not count, as the XDG specification says. */

@@ -22,6 +22,7 @@ import leverwright.workbook.document.OpenedWorkbook;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
 import leverwright.workbook.json.JsonProblem;
+import leverwright.workbook.session.CompiledCells;
 import org.jspecify.annotations.Nullable;
 
 /** The user's desk: where things are kept, what may compute on opening, recent files, settings, and how workbooks open. */
@@ -40,6 +41,7 @@ public final class DeskHome implements AutoCloseable {
     private final ObservableList<Path> recent = FXCollections.observableArrayList();
     private final ReadOnlyObjectWrapper<Looks> looks = new ReadOnlyObjectWrapper<>(Looks.STANDARD);
     private final WorkbookFiles files = WorkbookFiles.onDisk();
+    private final CompiledCells compiled;
     private final List<Runnable> heldBack = new ArrayList<>();
     private boolean holding;
 
@@ -57,6 +59,11 @@ public final class DeskHome implements AutoCloseable {
         this.timing = timing;
         this.view = view;
         log = DeskLog.in(folders.state());
+        List<Path> cells = new ArrayList<>(List.of(folders.cache().resolve("cells")));
+        if (shelf != null) {
+            cells.add(shelf.resolveSibling("lib").resolve("cells"));
+        }
+        compiled = CompiledCells.in(cells);
         trust = new TrustStore(folders.config(), log);
         recentLines = new KeptLines(folders.config().resolve("recent.txt"), log);
         settingLines = new KeptLines(folders.config().resolve("settings.txt"), log);
@@ -346,6 +353,11 @@ public final class DeskHome implements AutoCloseable {
 
     WorkbookFiles files() {
         return files;
+    }
+
+    /** Returns where cells that were compiled before are looked for. */
+    CompiledCells compiled() {
+        return compiled;
     }
 
     DeskTiming timing() {

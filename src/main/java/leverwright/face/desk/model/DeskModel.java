@@ -59,7 +59,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         this.file = new OwnFile(home, file, stamp);
         history = new History(home.timing().typingPause());
         saved = opened;
-        queue = new RunQueue(home.timing(), home.view(), clock, home.log(), this::take);
+        queue = new RunQueue(home.timing(), home.view(), clock, home.log(), home.compiled(), this::take);
         recording = new Recording(queue);
         advice = new ScriptAdvice(queue::session, home.view(), home.log());
         workbook.set(opened);
@@ -580,6 +580,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
             SaveOutcome outcome = way.apply(recorded);
             if (outcome.isSaved()) {
                 file.stamp().ifPresent(stamp -> home.trust().remember(stamp, allowed));
+                queue.keepCompiled();
             }
             home.view().execute(() -> {
                 if (outcome.isSaved()) {

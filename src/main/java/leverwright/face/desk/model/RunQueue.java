@@ -13,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import leverwright.workbook.session.CellOutcome;
 import leverwright.workbook.session.CellScript;
+import leverwright.workbook.session.CompiledCells;
 import leverwright.workbook.session.RunReport;
 import leverwright.workbook.session.Session;
 import leverwright.workbook.session.SessionOptions;
@@ -26,6 +27,9 @@ final class RunQueue implements AutoCloseable {
 
     private static final long FIRST_NEWS_MILLISECONDS = 60;
 
+    /** Not at once: the first moments are the reader's. */
+    private static final long CHECK_AFTER_MILLISECONDS = 1500;
+
     /** What the scripts and dials are to be. */
     record Target(long version, List<CellScript> scripts, Map<String, String> dials, boolean trusted, long seed) {}
 
@@ -37,6 +41,7 @@ final class RunQueue implements AutoCloseable {
     private final ScheduledExecutorService clock;
     private final Consumer<Batch> receiver;
     private final DeskLog log;
+    private final CompiledCells compiled;
     private final Thread thread = new Thread(this::work, "desk runs");
 
     private @Nullable Target wanted;
@@ -51,16 +56,26 @@ final class RunQueue implements AutoCloseable {
     private @Nullable Session session;
     private @Nullable Target applied;
 
+    /** Whether the run under way is the first of its session; known to the thread that runs. */
+    private boolean justOpened;
+
     private @Nullable Batch undelivered;
     private Map<String, CellOutcome> news = new LinkedHashMap<>();
     private long runningVersion;
     private long runningSince;
 
-    RunQueue(DeskTiming timing, Executor view, ScheduledExecutorService clock, DeskLog log, Consumer<Batch> receiver) {
+    RunQueue(
+            DeskTiming timing,
+            Executor view,
+            ScheduledExecutorService clock,
+            DeskLog log,
+            CompiledCells compiled,
+            Consumer<Batch> receiver) {
         this.timing = timing;
         this.view = view;
         this.clock = clock;
         this.log = log;
+        this.compiled = compiled;
         this.receiver = receiver;
         thread.setDaemon(true);
         thread.start();
@@ -185,6 +200,7 @@ final class RunQueue implements AutoCloseable {
             applied = now;
             ticks.cancel(false);
             finish(now, report, target == null);
+            afterOpening();
         } catch (RuntimeException failure) {
             ticks.cancel(false);
             fail(now, failure);
@@ -211,9 +227,12 @@ final class RunQueue implements AutoCloseable {
         Target before = applied;
         boolean another = before == null || before.trusted() != target.trusted() || before.seed() != target.seed();
         if (open == null || again || another || before == null) {
-            return opened(target).run(target.scripts());
+            Session opened = opened(target);
+            RunReport report = opened.run(target.scripts());
+            justOpened = true;
+            return report;
         }
-        RunReport report = null;
+        @Nullable RunReport report = null;
         if (!before.dials().equals(target.dials())) {
             report = open.setDials(target.dials());
         }
@@ -229,8 +248,8 @@ final class RunQueue implements AutoCloseable {
         if (old != null) {
             old.close();
         }
-        Session opened =
-                Session.open(new SessionOptions(target.trusted(), target.seed(), target.dials(), this::arrives));
+        Session opened = Session.open(
+                new SessionOptions(target.trusted(), target.seed(), target.dials(), this::arrives), compiled);
         synchronized (this) {
             session = opened;
             if (closed) {
@@ -238,6 +257,49 @@ final class RunQueue implements AutoCloseable {
             }
         }
         return opened;
+    }
+
+    /** Keeps what was compiled for the first time. What was not is compiled again beside everything else, a little later. */
+    private void afterOpening() {
+        Session opened = session();
+        if (justOpened && opened != null) {
+            justOpened = false;
+            opened.keepCompiled();
+            clock.schedule(() -> check(opened), CHECK_AFTER_MILLISECONDS, TimeUnit.MILLISECONDS);
+        }
+    }
+
+    private void check(Session opened) {
+        Thread checking = new Thread(
+                () -> {
+                    Session.KeptCheck check = Session.KeptCheck.MORE_LEFT;
+                    while (check == Session.KeptCheck.MORE_LEFT && session() == opened) {
+                        check = opened.checkKept();
+                    }
+                    if (check == Session.KeptCheck.DIFFERED) {
+                        log.note("compiled cells that were kept are not those of this workbook; it is compiled anew");
+                        again(opened);
+                    }
+                },
+                "desk check");
+        checking.setDaemon(true);
+        checking.setPriority(Thread.MIN_PRIORITY);
+        checking.start();
+    }
+
+    private synchronized void again(Session opened) {
+        Target last = applied;
+        if (session == opened && last != null) {
+            fromTheTop(wanted == null ? last : wanted);
+        }
+    }
+
+    /** Keeps what was compiled for the next time that the same scripts are opened. From any thread. */
+    void keepCompiled() {
+        Session open = session();
+        if (open != null) {
+            open.keepCompiled();
+        }
     }
 
     private static @Nullable CellScript onlyEdit(List<CellScript> before, List<CellScript> after) {

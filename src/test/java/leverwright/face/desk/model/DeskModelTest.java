@@ -279,7 +279,10 @@ class DeskModelTest {
     void foldersFollowTheSystem() {
         Path home = Path.of("/home/ines");
         assertEquals(
-                new DeskFolders(Path.of("/conf/leverwright"), home.resolve(".local/state/leverwright")),
+                new DeskFolders(
+                        Path.of("/conf/leverwright"),
+                        home.resolve(".local/state/leverwright"),
+                        home.resolve(".cache/leverwright")),
                 DeskFolders.of("Linux", home, Map.of("XDG_CONFIG_HOME", "/conf", "XDG_STATE_HOME", "relative")));
         assertEquals(
                 home.resolve("Library/Application Support/Leverwright"),
