@@ -252,7 +252,9 @@ final class Sheet {
             return false;
         }
         KeptCell known = kept.get(cell.id());
-        if (known != null && known.parsed() == cell.parsed && known.key().equals(cell.key)) {
+        if (known != null
+                && known.parsed().script().equals(cell.parsed.script())
+                && known.key().equals(cell.key)) {
             cell.compiled = compiler.admit(known);
             cell.kept = cell.compiled == null ? null : known;
         }
