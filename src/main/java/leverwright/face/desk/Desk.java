@@ -85,7 +85,7 @@ final class Desk {
         if (file.getFileName().toString().equals(DEMO)
                 && home.setting(TOURED, "").isEmpty()) {
             home.set(TOURED, "yes");
-            window.showTour();
+            home.afterFirstFrame(window::showTour);
         }
     }
 

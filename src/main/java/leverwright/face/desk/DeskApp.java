@@ -3,6 +3,7 @@ package leverwright.face.desk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import leverwright.face.desk.model.DeskHome;
@@ -63,6 +64,8 @@ public final class DeskApp extends Application {
         Desk desk =
                 new Desk(home, new SystemChooser(), address -> getHostServices().showDocument(address));
         desk.begin(asked, ready, first);
-        FirstFrame.of(first.getScene(), home::goOn);
+        Executor afterPicture = task -> FirstFrame.of(first.getScene(), task);
+        // A key that was pressed while the window came up is drawn first.
+        afterPicture.execute(() -> afterPicture.execute(() -> home.goOn(afterPicture)));
     }
 }

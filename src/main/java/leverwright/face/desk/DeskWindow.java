@@ -14,6 +14,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
@@ -40,18 +41,25 @@ final class DeskWindow implements NoticeBars.Deeds {
     private static final double HEIGHT = 900;
     private static final double TEXT = 13;
 
+    /** How high what stands over and under the sheet is, in em of the text. */
+    private static final double TOP = 5.6;
+
+    private static final double BOTTOM = 2.3;
+
     private final Desk desk;
     private final DeskModel model;
     private final Stage stage;
     private final SheetPane sheet;
     private final StackPane side = new StackPane();
     private @Nullable SidePane dials;
-    private final Outline outline;
+    private @Nullable Outline outline;
     private final Edge edge;
     private final Layout layout;
     private final NoticeBars notices;
     private final Question question;
-    private final MenuBar menus;
+    private final VBox top = new VBox();
+    private final StackPane bottom = new StackPane();
+    private @Nullable MenuBar menus;
     private final BorderPane middle = new BorderPane();
     private final ChangeListener<Looks> textSize = (property, before, now) -> follow(now);
     private @Nullable FindBar findBar;
@@ -63,23 +71,19 @@ final class DeskWindow implements NoticeBars.Deeds {
         this.model = model;
         this.stage = stage;
         sheet = new SheetPane(model);
-        outline = new Outline(this::reveal);
-        edge = new Edge(outline);
+        edge = new Edge();
         middle.setCenter(sheet);
         layout = new Layout(edge, middle, side);
         notices = new NoticeBars(model, this);
-        Menus entries = new Menus(this, desk, model);
-        menus = entries.bar();
         BorderPane frame = new BorderPane(layout);
-        frame.setTop(new VBox(menus, new TopBar(model, this::publish, this::showWords), notices));
-        frame.setBottom(new StatusBar(model));
+        frame.setTop(top);
+        frame.setBottom(bottom);
         StackPane root = new StackPane(frame);
         question = new Question(root, frame);
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Scene scene = new Scene(root, Math.min(WIDTH, screen.getWidth()), Math.min(HEIGHT, screen.getHeight()));
         DeskStyle.dress(scene, model.looks());
         takeFiles(scene);
-        moreKeys(scene);
         model.looks().addListener(textSize);
         follow(model.looks().get());
         stage.setScene(scene);
@@ -90,9 +94,39 @@ final class DeskWindow implements NoticeBars.Deeds {
             event.consume();
             close(() -> {});
         });
+        sheet.begin();
+        desk.home().afterFirstFrame(this::fillFrame);
         desk.home().afterFirstFrame(this::fillSide);
-        desk.home().afterFirstFrame(() -> outline.fill(model));
-        desk.home().afterFirstFrame(() -> entries.fill(menus));
+        desk.home().afterFirstFrame(this::fillEdge);
+        desk.home().afterFirstFrame(this::fillMenus);
+    }
+
+    /** Puts in what stands over and under the sheet. Until then its room is kept free. */
+    private void fillFrame() {
+        if (!closed) {
+            menus = Menus.bar();
+            top.setMinHeight(Region.USE_COMPUTED_SIZE);
+            bottom.setMinHeight(Region.USE_COMPUTED_SIZE);
+            top.getChildren().setAll(menus, new TopBar(model, this::publish, this::showWords), notices);
+            bottom.getChildren().setAll(new StatusBar(model));
+        }
+    }
+
+    private void fillEdge() {
+        if (!closed) {
+            Outline made = new Outline(this::reveal);
+            made.fill(model);
+            outline = made;
+            edge.begin(made);
+        }
+    }
+
+    private void fillMenus() {
+        MenuBar bar = menus;
+        if (bar != null) {
+            new Menus(this, desk, model).fill(bar);
+            moreKeys(stage.getScene());
+        }
     }
 
     private void fillSide() {
@@ -105,6 +139,10 @@ final class DeskWindow implements NoticeBars.Deeds {
 
     private void follow(Looks looks) {
         layout.textSize(TEXT * looks.textScale());
+        if (menus == null) {
+            top.setMinHeight(TOP * TEXT * looks.textScale());
+            bottom.setMinHeight(BOTTOM * TEXT * looks.textScale());
+        }
     }
 
     private void takeFiles(Scene scene) {
@@ -427,7 +465,10 @@ final class DeskWindow implements NoticeBars.Deeds {
     void goToOutline() {
         layout.showEdge(true);
         edge.showOutline();
-        outline.requestFocus();
+        Outline shown = outline;
+        if (shown != null) {
+            shown.requestFocus();
+        }
     }
 
     void goToSheet() {
@@ -489,7 +530,7 @@ final class DeskWindow implements NoticeBars.Deeds {
         return switch (place) {
             case SHEET -> middle;
             case SIDE -> side;
-            case MENUS -> menus;
+            case MENUS -> menus == null ? top : menus;
             case EDGE -> edge;
         };
     }

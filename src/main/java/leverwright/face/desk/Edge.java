@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import leverwright.face.desk.style.Hint;
+import org.jspecify.annotations.Nullable;
 
 /** The column at the left: the outline, or for a while something to read beside the sheet. */
 final class Edge extends BorderPane {
@@ -19,14 +20,19 @@ final class Edge extends BorderPane {
 
     static final double WIDE = 29;
 
-    private final Node outline;
+    private @Nullable Node outline;
     private final Label heading = new Label();
     private final Button back = new Button("Outline");
     private boolean reading;
 
-    Edge(Node outline) {
-        this.outline = outline;
+    Edge() {
         getStyleClass().add("edge");
+        setMinWidth(0);
+    }
+
+    /** Begins to show the outline; until then the column is empty. */
+    void begin(Node filled) {
+        outline = filled;
         heading.getStyleClass().add("heading");
         heading.setMinWidth(0);
         back.getStyleClass().add("plain");
@@ -38,7 +44,6 @@ final class Edge extends BorderPane {
         HBox row = new HBox(heading, space, back);
         row.getStyleClass().add("heading-row");
         setTop(row);
-        setMinWidth(0);
         addEventHandler(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.ESCAPE && reading) {
                 showOutline();
@@ -53,7 +58,10 @@ final class Edge extends BorderPane {
     }
 
     void showOutline() {
-        show("In this workbook", outline, false);
+        Node filled = outline;
+        if (filled != null) {
+            show("In this workbook", filled, false);
+        }
     }
 
     /** Shows something to read in place of the outline. */

@@ -30,7 +30,7 @@ final class Menus {
     }
 
     /** Returns the menus by their names; their entries come with {@link #fill}. */
-    MenuBar bar() {
+    static MenuBar bar() {
         MenuBar bar = new MenuBar(
                 new Menu("_Workbook"), new Menu("_Edit"), new Menu("_Compute"), new Menu("_View"), new Menu("_Help"));
         bar.setUseSystemMenuBar(true);

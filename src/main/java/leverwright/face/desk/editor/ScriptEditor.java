@@ -61,6 +61,11 @@ public final class ScriptEditor extends Region {
         model.finding().here().addListener(weakSought);
     }
 
+    /** Makes it ready to be written in at once, whether it can be seen or not. */
+    public void open() {
+        wake();
+    }
+
     private OpenScript wake() {
         OpenScript awake = open;
         if (awake == null) {

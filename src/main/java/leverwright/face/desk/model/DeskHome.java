@@ -281,14 +281,24 @@ public final class DeskHome implements AutoCloseable {
         holding = true;
     }
 
-    /** Does what was held back, in the order in which it was wished for; what is typed meanwhile comes in between. */
-    public void goOn() {
+    /**
+     * Does what was held back, in the order in which it was wished for, one after each picture: what is typed meanwhile is
+     * shown in between.
+     *
+     * @param afterPicture does something on the window's thread after the next picture
+     */
+    public void goOn(Executor afterPicture) {
         if (heldBack.isEmpty()) {
             holding = false;
         } else {
             heldBack.remove(0).run();
-            view.execute(this::goOn);
+            afterPicture.execute(() -> goOn(afterPicture));
         }
+    }
+
+    /** Returns whether there is still something that waits for the first picture of a window. */
+    boolean isHoldingBack() {
+        return holding;
     }
 
     /**

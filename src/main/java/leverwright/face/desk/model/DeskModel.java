@@ -697,6 +697,20 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         return finding;
     }
 
+    /** Returns whether the window is still to show its first picture, which is to hold as little as can be. */
+    public boolean isOpening() {
+        return home.isHoldingBack();
+    }
+
+    /**
+     * Does something now, or where the first picture of a window is still to come, some time after it.
+     *
+     * @param task what to do on the window's thread
+     */
+    public void afterFirstFrame(Runnable task) {
+        home.afterFirstFrame(task);
+    }
+
     /** Returns how every window of the desk looks. */
     public ReadOnlyObjectProperty<Looks> looks() {
         return home.looks();

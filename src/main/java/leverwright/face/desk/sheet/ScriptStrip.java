@@ -2,6 +2,7 @@ package leverwright.face.desk.sheet;
 
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import leverwright.face.desk.editor.ScriptEditor;
 import leverwright.face.desk.model.Caret;
@@ -9,6 +10,7 @@ import leverwright.face.desk.model.CellShown;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.workbook.session.Span;
+import org.jspecify.annotations.Nullable;
 
 /** A script at the left and what it comes to at the right on a warmer ground; in a narrow sheet one under the other. */
 final class ScriptStrip extends Strip {
@@ -19,29 +21,75 @@ final class ScriptStrip extends Strip {
     private static final double SCRIPT_SHARE = 0.47;
     private static final double EM = 13;
 
+    /** How high the line over a script is, in em of the text. */
+    private static final double HEAD = 1.8;
+
     private final DeskModel model;
-    private final StripHead head;
+    private final StripDeeds deeds;
+    private final SavePlace places;
+    private final Region headPlace = new Region();
+    private final Region resultsPlace = new Region();
+    private @Nullable StripHead head;
     private final ScriptEditor editor;
     private final VBox left = new VBox();
-    private final ResultsPane results;
+    private @Nullable ResultsPane results;
     private final InvalidationListener follow = changed -> refresh();
     private boolean inView = true;
     private boolean behind;
 
-    ScriptStrip(DeskModel model, CellView cell, StripDeeds deeds, SavePlace places) {
+    /**
+     * Shows a script.
+     *
+     * @param model the workbook
+     * @param cell the script
+     * @param deeds what is done with strips
+     * @param places where results are saved
+     * @param bare whether only the text is shown for now, to be written in at once; {@link #complete()} adds the rest
+     */
+    ScriptStrip(DeskModel model, CellView cell, StripDeeds deeds, SavePlace places, boolean bare) {
         super(cell);
         this.model = model;
+        this.deeds = deeds;
+        this.places = places;
         getStyleClass().add("script-strip");
-        head = new StripHead(model, cell, deeds);
         editor = new ScriptEditor(model, cell.id());
         left.getStyleClass().add("strip-script");
-        left.getChildren().addAll(head, editor);
-        results = new ResultsPane(model, cell, places, this::go);
-        getChildren().addAll(left, results);
+        headPlace.setMinHeight(HEAD * EM * model.looks().get().textScale());
+        left.getChildren().addAll(headPlace, editor);
+        resultsPlace.getStyleClass().add("strip-results");
+        getChildren().addAll(left, resultsPlace);
         cell.title().addListener(follow);
         cell.shown().addListener(follow);
         cell.held().addListener(follow);
-        refresh();
+        if (bare) {
+            editor.open();
+            refresh();
+        } else {
+            complete();
+        }
+    }
+
+    @Override
+    boolean isWhole() {
+        return head != null;
+    }
+
+    @Override
+    void complete() {
+        if (head == null) {
+            StripHead made = new StripHead(model, cell(), deeds);
+            ResultsPane shown = new ResultsPane(model, cell(), places, this::go);
+            head = made;
+            results = shown;
+            left.getChildren().set(0, made);
+            getChildren().set(1, shown);
+            refresh();
+        }
+    }
+
+    private Region right() {
+        ResultsPane shown = results;
+        return shown == null ? resultsPlace : shown;
     }
 
     @Override
@@ -57,12 +105,14 @@ final class ScriptStrip extends Strip {
         CellShown shown = cell().shown().get();
         Optional<CellShown> held = cell().held().get();
         behind = !inView;
-        if (behind) {
+        StripHead line = head;
+        ResultsPane pane = results;
+        if (behind || line == null || pane == null) {
             return;
         }
-        head.showTitle();
-        head.showState(shown);
-        results.show(shown, held);
+        line.showTitle();
+        line.showState(shown);
+        pane.show(shown, held);
         String title = cell().title().get();
         setAccessibleText(title.isEmpty() ? "Script " + cell().id() : "Script " + title);
     }
@@ -105,7 +155,7 @@ final class ScriptStrip extends Strip {
     protected double computePrefHeight(double width) {
         double wide = width > 0 ? width : getWidth();
         double one = snapSizeY(left.prefHeight(leftWidth(wide)));
-        double two = snapSizeY(results.prefHeight(rightWidth(wide)));
+        double two = snapSizeY(right().prefHeight(rightWidth(wide)));
         double rule = snappedBottomInset();
         return (isBroad(wide) ? Math.max(one, two) : one + two) + rule;
     }
@@ -117,11 +167,11 @@ final class ScriptStrip extends Strip {
         if (isBroad(width)) {
             double middle = leftWidth(width);
             left.resizeRelocate(0, 0, middle, height);
-            results.resizeRelocate(middle, 0, width - middle, height);
+            right().resizeRelocate(middle, 0, width - middle, height);
         } else {
             double one = snapSizeY(left.prefHeight(width));
             left.resizeRelocate(0, 0, width, one);
-            results.resizeRelocate(0, one, width, Math.max(0, height - one));
+            right().resizeRelocate(0, one, width, Math.max(0, height - one));
         }
     }
 
@@ -131,6 +181,9 @@ final class ScriptStrip extends Strip {
         cell().shown().removeListener(follow);
         cell().held().removeListener(follow);
         editor.dispose();
-        results.dispose();
+        ResultsPane shown = results;
+        if (shown != null) {
+            shown.dispose();
+        }
     }
 }

@@ -2,6 +2,7 @@ package leverwright.face.desk.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
@@ -47,10 +48,7 @@ public final class SheetPane extends Region implements StripDeeds {
     private final Slots slots = new Slots();
     private final Ground view = new Ground();
     private final ScrollBar bar = new ScrollBar();
-    private final AddBar atEnd = new AddBar(script -> add(script, slots.all().size()));
-    private final AddBar atSeam = new AddBar(this::addAtSeam);
-    private final Region drop = new Region();
-    private final Label empty = new Label("Nothing stands here yet. Begin with a script or a note.");
+    private @Nullable Furniture furniture;
     private final ListChangeListener<CellView> follow = change -> take();
     private final ChangeListener<Node> focus = (property, before, now) -> focused(now);
     private @Nullable Scene scene;
@@ -64,6 +62,29 @@ public final class SheetPane extends Region implements StripDeeds {
 
     private boolean mayBuildAhead;
     private boolean aheadAsked;
+
+    /** While a window opens: the first script alone is built at first, and then one strip after each picture. */
+    private boolean opening;
+
+    private int mayBuild;
+
+    /** What stands between and after the strips. */
+    private final class Furniture {
+        final AddBar atEnd = new AddBar(script -> add(script, slots.all().size()));
+        final AddBar atSeam = new AddBar(SheetPane.this::addAtSeam);
+        final Region drop = new Region();
+        final Label empty = new Label("Nothing stands here yet. Begin with a script or a note.");
+
+        Furniture() {
+            drop.getStyleClass().add("drop-line");
+            empty.getStyleClass().add("quiet");
+            atSeam.getStyleClass().add("at-seam");
+            for (Node each : List.of(drop, atSeam, empty)) {
+                each.setManaged(false);
+                each.setVisible(false);
+            }
+        }
+    }
 
     /**
      * Shows a workbook.
@@ -84,13 +105,6 @@ public final class SheetPane extends Region implements StripDeeds {
         bar.setOrientation(Orientation.VERTICAL);
         bar.setFocusTraversable(false);
         bar.setAccessibleText("Position in the sheet");
-        drop.getStyleClass().add("drop-line");
-        empty.getStyleClass().add("quiet");
-        atSeam.getStyleClass().add("at-seam");
-        for (Node each : List.of(drop, atSeam, empty)) {
-            each.setManaged(false);
-            each.setVisible(false);
-        }
         getChildren().addAll(view, bar);
         bar.valueProperty().addListener((property, before, now) -> {
             if (!placing) {
@@ -105,7 +119,37 @@ public final class SheetPane extends Region implements StripDeeds {
         sceneProperty().addListener((property, before, now) -> followFocus(now));
         cells.addListener(follow);
         ahead.setOnFinished(event -> buildAhead());
+        opening = model.isOpening();
+        if (!opening) {
+            furniture = new Furniture();
+        }
         take();
+    }
+
+    /** Builds one more of what was left out of the first picture, and asks to go on after the next. */
+    public void begin() {
+        if (opening) {
+            model.afterFirstFrame(this::goOn);
+        }
+    }
+
+    private void goOn() {
+        boolean completed = slots.all().stream().anyMatch(slot -> slot.strip != null && !slot.strip.isWhole());
+        slots.all().stream().map(slot -> slot.strip).filter(Objects::nonNull).forEach(Strip::complete);
+        mayBuild = completed ? 0 : 1;
+        if (completed || isMissing()) {
+            model.afterFirstFrame(this::goOn);
+        } else {
+            opening = false;
+            furniture = new Furniture();
+            view.getChildren().setAll(fixed());
+        }
+        requestLayout();
+    }
+
+    /** Whether something in view is still to be built. */
+    private boolean isMissing() {
+        return slots.all().stream().anyMatch(slot -> slot.strip == null && slot.top <= top() + getHeight());
     }
 
     private void followFocus(@Nullable Scene now) {
@@ -139,12 +183,15 @@ public final class SheetPane extends Region implements StripDeeds {
                 nodes.add(slot.strip);
             }
         }
-        nodes.addAll(List.of(empty, atEnd, atSeam, drop));
+        Furniture rest = furniture;
+        if (rest != null) {
+            nodes.addAll(List.of(rest.empty, rest.atEnd, rest.atSeam, rest.drop));
+        }
         return nodes;
     }
 
     private Strip build(CellView cell) {
-        return cell.isScript() ? new ScriptStrip(model, cell, this, places) : new NoteStrip(model, cell, this);
+        return cell.isScript() ? new ScriptStrip(model, cell, this, places, opening && mayBuild == 0) : new NoteStrip(model, cell, this);
     }
 
     private void giveUp(Slots.Slot slot) {
@@ -219,10 +266,17 @@ public final class SheetPane extends Region implements StripDeeds {
     }
 
     private double footer() {
-        return atEnd.prefHeight(-1) + (slots.all().isEmpty() ? 80 : 40);
+        Furniture rest = furniture;
+        return (rest == null ? 0 : rest.atEnd.prefHeight(-1)) + (slots.all().isEmpty() ? 80 : 40);
     }
 
     private void placeRest(double top, double end) {
+        Furniture rest = furniture;
+        if (rest == null) {
+            return;
+        }
+        AddBar atEnd = rest.atEnd;
+        Label empty = rest.empty;
         empty.setVisible(slots.all().isEmpty());
         empty.resizeRelocate(28, 28, Math.max(0, breadth() - 56), empty.prefHeight(-1));
         double y = (slots.all().isEmpty() ? 56 : end + AIR) - top;
@@ -244,8 +298,12 @@ public final class SheetPane extends Region implements StripDeeds {
                 buildAheadLater();
                 break;
             }
+            if (slot.strip == null && opening && !mayBuildNow(slot)) {
+                continue;
+            }
             if (slot.strip == null) {
                 slot.strip = build(slot.cell);
+                mayBuild = Math.max(0, mayBuild - 1);
                 built = true;
                 mayBuildAhead &= slot.top <= top + height;
             }
@@ -266,6 +324,12 @@ public final class SheetPane extends Region implements StripDeeds {
             }
         }
         return changed || built;
+    }
+
+    /** While a window opens: whether a strip is the next to be built, the first script before all others. */
+    private boolean mayBuildNow(Slots.Slot slot) {
+        return mayBuild > 0
+                || (slot.cell.isScript() && slots.all().stream().allMatch(other -> other.strip == null));
     }
 
     /** Builds one strip below the view once what is in view has been painted. */
@@ -445,13 +509,21 @@ public final class SheetPane extends Region implements StripDeeds {
             scrollTo(top() + 12);
         }
         int gap = slots.gap(y + top());
+        Furniture rest = furniture;
+        if (rest == null) {
+            return;
+        }
+        Region drop = rest.drop;
         drop.resizeRelocate(0, snapPositionY(seamY(gap) - 1), breadth(), 3);
         drop.setVisible(true);
     }
 
     @Override
     public void dropped(String cell, double sceneY) {
-        drop.setVisible(false);
+        Furniture rest = furniture;
+        if (rest != null) {
+            rest.drop.setVisible(false);
+        }
         int gap = slots.gap(sceneToLocal(0, sceneY).getY() + top());
         int now = 0;
         while (now < slots.all().size() && !slots.all().get(now).cell.id().equals(cell)) {
@@ -470,6 +542,11 @@ public final class SheetPane extends Region implements StripDeeds {
 
     /** Offers to add a cell where the mouse is near the seam between two. */
     private void seamAt(double sceneX, double sceneY) {
+        Furniture rest = furniture;
+        if (rest == null) {
+            return;
+        }
+        AddBar atSeam = rest.atSeam;
         double y = sceneToLocal(sceneX, sceneY).getY();
         double x = sceneToLocal(sceneX, sceneY).getX();
         if (atSeam.isVisible() && atSeam.getBoundsInParent().contains(x, y)) {
@@ -494,7 +571,10 @@ public final class SheetPane extends Region implements StripDeeds {
 
     private void hideSeam() {
         seam = -1;
-        atSeam.setVisible(false);
+        Furniture rest = furniture;
+        if (rest != null) {
+            rest.atSeam.setVisible(false);
+        }
     }
 
     private void addAtSeam(boolean script) {

@@ -27,6 +27,14 @@ abstract class Strip extends Region {
     /** Takes whether the strip is in view; one that is not need not follow every turn of a dial. */
     void seen(boolean inView) {}
 
+    /** Returns whether nothing was left out of it. */
+    boolean isWhole() {
+        return true;
+    }
+
+    /** Builds what was left out of the first picture of the window. */
+    void complete() {}
+
     /** Stops following the workbook. */
     abstract void dispose();
 
