@@ -14,8 +14,9 @@ import java.util.stream.Stream;
  * starts map the classes instead of reading them. Run by the package step; the program works without the archives too, so
  * whatever goes wrong costs one line and never the build.
  *
- * <p>There are two: one for the terminal, and one for the window, which needs other modules. The window is rehearsed
- * without being shown, on the display there is or, where there is none, on one of Xvfb.
+ * <p>There are two: one for the terminal, and one for the window, which needs other modules. The window is rehearsed on
+ * a display of Xvfb or, where there is no Xvfb, as a window that nobody can see on the display there is. The same rehearsal
+ * compiles the workbooks of the shelf.
  *
  * <p>Arguments: the packaged folder, and the workbook that the training run computes.
  */
@@ -76,17 +77,16 @@ final class MakeArchive {
         }
         List<String> rehearsal = List.of("desk", "--rehearse", workbook.toString());
         List<String> check = List.of("desk", "--help");
-        String display = System.getenv("DISPLAY");
-        if (display != null && !display.isBlank()) {
-            return make("leverwright-desk-", flags, rehearsal, display, check);
-        }
         Process screen;
         try {
-            screen = new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1280x800x24", "-nolisten", "tcp")
+            screen = new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1440x900x24", "-nolisten", "tcp")
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
         } catch (IOException none) {
-            return "there is no display to rehearse on (Debian's package xvfb brings one)";
+            String display = System.getenv("DISPLAY");
+            return display == null || display.isBlank()
+                    ? "there is no display to rehearse on (Debian's package xvfb brings one)"
+                    : make("leverwright-desk-", flags, rehearsal, display, check);
         }
         try {
             String number = new String(screen.getInputStream().readNBytes(1), StandardCharsets.US_ASCII);

@@ -70,7 +70,7 @@ final class Desk {
         Iterator<Path> files = request.files().iterator();
         Path file = files.next();
         try {
-            DeskWindow window = show(home.open(ready.first()), first);
+            DeskWindow window = show(ready.first(), first);
             request.page().ifPresent(window::publishWhenComputed);
             lookRoundOnce(window, file);
         } catch (IOException | JsonProblem unreadable) {

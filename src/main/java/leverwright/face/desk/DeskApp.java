@@ -22,8 +22,9 @@ public final class DeskApp extends Application {
      *
      * @param files the workbooks to open; none for the page of beginnings
      * @param page where the first workbook is also to be written as a page
-     * @param rehearsal whether nothing is shown: the first workbook is laid out, computed and drawn, its first dial turned,
-     *     and then everything ends, so that a class-data archive sees the classes that a real start needs
+     * @param rehearsal whether nobody is to see it: the first workbook is shown in a window that lets everything shine
+     *     through, written in, computed and its first dial turned, and then everything ends, so that a class-data archive
+     *     sees the classes that a real start needs
      */
     public record Request(List<Path> files, Optional<Path> page, boolean rehearsal) {
 
@@ -44,28 +45,27 @@ public final class DeskApp extends Application {
      */
     public static void show(Request request) {
         asked = request;
-        if (!request.rehearsal()) {
-            launching = Launching.begin(request);
-        }
+        launching = Launching.begin(request);
         Application.launch(DeskApp.class);
     }
 
     @Override
     public void start(Stage first) {
-        if (asked.rehearsal()) {
-            Rehearsal.of(asked.files().get(0), first);
-            return;
-        }
         Launching ready = launching == null ? Launching.begin(asked) : launching;
         DeskHome home = ready.home();
-        home.holdBack();
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> home.log().failure("unexpected, on " + thread.getName(), failure));
         Desk desk =
                 new Desk(home, new SystemChooser(), address -> getHostServices().showDocument(address));
+        if (asked.rehearsal()) {
+            Rehearsal.prepare(first);
+        }
         desk.begin(asked, ready, first);
         Executor afterPicture = task -> FirstFrame.of(first.getScene(), task);
         // A key that was pressed while the window came up is drawn first.
         afterPicture.execute(() -> afterPicture.execute(() -> home.goOn(afterPicture)));
+        if (asked.rehearsal()) {
+            Rehearsal.of(desk, asked.files().get(0));
+        }
     }
 }

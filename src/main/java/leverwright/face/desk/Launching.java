@@ -3,66 +3,88 @@ package leverwright.face.desk;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import javafx.application.Platform;
+import leverwright.face.desk.editor.WarmUp;
 import leverwright.face.desk.model.DeskHome;
-import leverwright.face.desk.model.Permission;
+import leverwright.face.desk.model.DeskModel;
 import leverwright.workbook.json.JsonProblem;
-import leverwright.workbook.session.Session;
 import org.jspecify.annotations.Nullable;
 
-/** What is got ready on another thread while the toolkit starts: the user's desk, and the first workbook as read. */
+/**
+ * What is got ready on other threads while the toolkit starts: the user's desk, the first workbook as it is opened, and the
+ * classes of a text area. The window's thread waits for all of it before it makes a control, so that no two threads ever
+ * initialize classes of the toolkit at once.
+ */
 final class Launching {
 
     private final CompletableFuture<DeskHome> home;
-    private final @Nullable CompletableFuture<DeskHome.Read> first;
+    private final CompletableFuture<Void> warm;
+    private final @Nullable CompletableFuture<DeskModel> first;
+    private final CountDownLatch toolkit = new CountDownLatch(1);
 
-    private Launching(CompletableFuture<DeskHome> home, @Nullable CompletableFuture<DeskHome.Read> first) {
-        this.home = home;
-        this.first = first;
+    private Launching(DeskApp.Request request) {
+        home = CompletableFuture.supplyAsync(() -> {
+            DeskHome made = request.rehearsal()
+                    ? DeskHome.forRehearsal(this::onWindowsThread)
+                    : DeskHome.ofUser(this::onWindowsThread);
+            made.holdBack();
+            return made;
+        });
+        warm = CompletableFuture.runAsync(WarmUp::run);
+        if (request.files().isEmpty()) {
+            first = null;
+            return;
+        }
+        Path file = request.files().get(0);
+        CompletableFuture<DeskModel> opened = new CompletableFuture<>();
+        first = opened;
+        home.thenAccept(made -> {
+            try {
+                opened.complete(made.open(made.read(file)));
+            } catch (IOException | RuntimeException problem) {
+                opened.completeExceptionally(problem);
+            }
+        });
     }
 
     /** Begins to get ready; returns at once. */
     static Launching begin(DeskApp.Request request) {
-        CompletableFuture<DeskHome> home = CompletableFuture.supplyAsync(() -> DeskHome.ofUser(Platform::runLater));
-        if (request.files().isEmpty()) {
-            return new Launching(home, null);
-        }
-        Path file = request.files().get(0);
-        CompletableFuture<DeskHome.Read> read = new CompletableFuture<>();
-        home.thenAccept(made -> {
-            try {
-                DeskHome.Read done = made.read(file);
-                if (done.permission() != Permission.ASLEEP) {
-                    // It will be computed at once: its worker gets ready beside the toolkit.
-                    Session.prepareWorker(done.permission() == Permission.TRUSTED);
-                }
-                read.complete(done);
-            } catch (IOException | RuntimeException problem) {
-                read.completeExceptionally(problem);
-            }
-        });
-        return new Launching(home, read);
+        return new Launching(request);
     }
 
-    /** Returns the user's desk. */
+    /** Does something on the window's thread, once there is one. */
+    private void onWindowsThread(Runnable task) {
+        try {
+            toolkit.await();
+        } catch (InterruptedException closing) {
+            Thread.currentThread().interrupt();
+            return;
+        }
+        Platform.runLater(task);
+    }
+
+    /** Returns the user's desk. To be called on the window's thread, which there is from now on. */
     DeskHome home() {
+        toolkit.countDown();
+        warm.join();
         return home.join();
     }
 
     /**
-     * Returns the first workbook of the request as read.
+     * Returns the first workbook of the request, opened.
      *
      * @throws IOException when it cannot be read, in words
      * @throws JsonProblem when it is not a workbook that this version can read, in words
      */
-    DeskHome.Read first() throws IOException {
-        CompletableFuture<DeskHome.Read> reading = first;
-        if (reading == null) {
+    DeskModel first() throws IOException {
+        CompletableFuture<DeskModel> opening = first;
+        if (opening == null) {
             throw new IllegalStateException("no file was asked for");
         }
         try {
-            return reading.get();
+            return opening.get();
         } catch (ExecutionException failed) {
             if (failed.getCause() instanceof IOException problem) {
                 throw problem;

@@ -2,65 +2,161 @@ package leverwright.face.desk;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
 import javafx.application.Platform;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
-import leverwright.face.desk.model.DeskFolders;
-import leverwright.face.desk.model.DeskHome;
 import leverwright.face.desk.model.DeskModel;
-import leverwright.face.desk.model.DeskTiming;
+import org.fxmisc.richtext.CodeArea;
 
-/** A start without a window on the screen: everything is laid out, computed, drawn and turned once, and then it ends. */
+/**
+ * A start that nobody sees, for a class-data archive to learn from: a workbook is opened and computed, a key is typed into
+ * its first script, a dial is turned; then the same once more with the cells that the first time has kept. Then the shelf
+ * is compiled and everything ends, whatever happens within two minutes.
+ */
 final class Rehearsal {
 
     private static final int TURNS = 3;
+    private static final long MOST_MILLISECONDS = 80_000;
+    private static final long END_MILLISECONDS = 10_000;
+    private static final int TOO_LONG = 3;
 
-    private final DeskHome home;
-    private final DeskWindow window;
-    private final DeskModel model;
+    private final Desk desk;
+    private final Path workbook;
+    private DeskModel model;
+    private boolean again;
+    private boolean typed;
     private int turned;
 
-    private Rehearsal(Path workbook, DeskHome home, Stage stage) throws IOException {
-        this.home = home;
-        Desk desk = new Desk(home, new SystemChooser(), address -> {});
-        model = home.open(workbook);
-        window = new DeskWindow(desk, model, stage);
+    private Rehearsal(Desk desk, Path workbook) {
+        this.desk = desk;
+        this.workbook = workbook;
+        model = desk.windows().get(0).model();
     }
 
-    static void of(Path workbook, Stage stage) {
+    /** Makes a stage that does not disturb whoever sits at the display. */
+    static void prepare(Stage stage) {
+        stage.setOpacity(0);
+        Thread patience = new Thread(Rehearsal::endAtLast, "patience");
+        patience.setDaemon(true);
+        patience.start();
+    }
+
+    /** Ends a rehearsal that does not end by itself, with all that its threads are doing in its words. */
+    private static void endAtLast() {
         try {
-            DeskFolders folders = DeskFolders.under(Files.createTempDirectory("leverwright-rehearsal"));
-            DeskHome home = new DeskHome(folders, null, DeskTiming.standard(), Platform::runLater);
-            Rehearsal rehearsal = new Rehearsal(workbook, home, stage);
-            rehearsal.draw();
-            rehearsal.model.batch().addListener((property, before, now) -> rehearsal.arrived());
-            rehearsal.model.computeFromTheTop();
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
+            Thread.sleep(MOST_MILLISECONDS);
+            StringBuilder words = new StringBuilder("the rehearsal does not come to its end\n");
+            for (Map.Entry<Thread, StackTraceElement[]> each :
+                    Thread.getAllStackTraces().entrySet()) {
+                words.append(each.getKey()).append('\n');
+                for (StackTraceElement place : each.getValue()) {
+                    words.append("    ").append(place).append('\n');
+                }
+            }
+            System.getLogger("leverwright").log(System.Logger.Level.ERROR, words.toString());
+            Thread ending = new Thread(() -> Runtime.getRuntime().exit(TOO_LONG), "ending");
+            ending.setDaemon(true);
+            ending.start();
+            ending.join(END_MILLISECONDS);
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        } finally {
+            Runtime.getRuntime().halt(TOO_LONG);
         }
     }
 
-    private void draw() {
-        var root = window.stage().getScene().getRoot();
-        root.applyCss();
-        root.layout();
-        window.stage().getScene().snapshot(null);
+    /** Rehearses with the window that has just been opened. */
+    static void of(Desk desk, Path workbook) {
+        new Rehearsal(desk, workbook).follow();
+    }
+
+    private void follow() {
+        model.batch().addListener((property, before, now) -> Platform.runLater(this::arrived));
     }
 
     private void arrived() {
         if (model.busy().get()) {
             return;
         }
-        draw();
+        if (!typed) {
+            typed = true;
+            area(desk.windows()
+                            .get(desk.windows().size() - 1)
+                            .stage()
+                            .getScene()
+                            .getRoot())
+                    .ifPresent(Rehearsal::type);
+            return;
+        }
         if (turned < TURNS && !model.dials().isEmpty()) {
             turned++;
             var dial = model.dials().get(0);
             model.turn(dial.name(), dial.value().get() + dial.declared().get().step());
             return;
         }
-        model.close();
-        home.close();
-        Platform.exit();
+        if (again) {
+            end();
+        } else {
+            once();
+        }
+    }
+
+    private static void type(CodeArea area) {
+        area.requestFocus();
+        area.moveTo(area.getLength());
+        Event.fireEvent(area, new KeyEvent(KeyEvent.KEY_TYPED, " ", "", KeyCode.UNDEFINED, false, false, false, false));
+    }
+
+    private static Optional<CodeArea> area(Node node) {
+        if (node instanceof CodeArea area && area.isEditable()) {
+            return Optional.of(area);
+        }
+        if (node instanceof Parent parent) {
+            for (Node child : parent.getChildrenUnmodifiable()) {
+                Optional<CodeArea> found = area(child);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void once() {
+        again = true;
+        typed = false;
+        turned = 0;
+        try {
+            Stage stage = new Stage();
+            stage.setOpacity(0);
+            model.close();
+            model = desk.home().open(workbook);
+            desk.show(model, stage);
+            follow();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private void end() {
+        Thread last = new Thread(
+                () -> {
+                    desk.home().compileShelf();
+                    Platform.runLater(() -> {
+                        model.close();
+                        desk.home().close();
+                        Platform.exit();
+                    });
+                },
+                "rehearsal");
+        last.setDaemon(true);
+        last.start();
     }
 }

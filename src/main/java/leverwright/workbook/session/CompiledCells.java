@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import leverwright.run.gate.AllowList;
+import leverwright.run.gate.Gate;
 
 /**
  * Compiled cells kept in a folder, so that a workbook that was compiled before opens without waiting for the compiler.
@@ -155,6 +157,28 @@ public final class CompiledCells {
             String file = name(scripts) + ENDING;
             folders.forEach(folder -> folder.resolve(file).toFile().delete());
         }
+    }
+
+    /**
+     * Compiles the cells of a workbook that is not trusted, and keeps them; runs nothing.
+     *
+     * @param scripts the script cells in order of the sheet
+     * @throws IllegalStateException when this Java has no compiler
+     */
+    public void compile(List<CellScript> scripts) {
+        if (isOff()) {
+            return;
+        }
+        Compilers compilers = new Compilers();
+        try (ShellLater shell = new ShellLater(compilers)) {
+            Gate gate = new Gate(AllowList.standard(), false);
+            Sheet sheet = new Sheet(compilers, new CellCompiler(compilers, shell::get, gate), this);
+            sheet.remember(scripts);
+            sheet.take(scripts, (cell, changed) -> true);
+            sheet.keep();
+        }
+        // They come with the program: whoever may run it may read them.
+        folders.get(0).resolve(name(scripts) + ENDING).toFile().setReadable(true, false);
     }
 
     private static void prune(Path folder) throws IOException {

@@ -1,6 +1,7 @@
 package leverwright.face.desk.model;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,7 +62,7 @@ public final class DeskHome implements AutoCloseable {
         log = DeskLog.in(folders.state());
         List<Path> cells = new ArrayList<>(List.of(folders.cache().resolve("cells")));
         if (shelf != null) {
-            cells.add(shelf.resolveSibling("lib").resolve("cells"));
+            cells.add(shippedCells(shelf));
         }
         compiled = CompiledCells.in(cells);
         trust = new TrustStore(folders.config(), log);
@@ -78,6 +79,40 @@ public final class DeskHome implements AutoCloseable {
      */
     public static DeskHome ofUser(Executor view) {
         return new DeskHome(DeskFolders.ofUser(), shippedShelf(), DeskTiming.standard(), view);
+    }
+
+    /**
+     * Returns a desk that knows the shelf and nothing of this user.
+     *
+     * @param view runs what changes observable values
+     */
+    public static DeskHome forRehearsal(Executor view) {
+        try {
+            DeskFolders folders = DeskFolders.under(Files.createTempDirectory("leverwright-rehearsal"));
+            return new DeskHome(folders, shippedShelf(), DeskTiming.standard(), view);
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException("no temporary folder can be made", unwritable);
+        }
+    }
+
+    /** Compiles every workbook of the shelf, so that none waits for the compiler when it is opened first. Takes seconds. */
+    public void compileShelf() {
+        Path folder = shelf;
+        if (folder == null) {
+            return;
+        }
+        CompiledCells shipped = CompiledCells.in(List.of(shippedCells(folder)));
+        for (Path file : shelf()) {
+            try {
+                shipped.compile(SheetChange.scripts(files.read(file).workbook()));
+            } catch (IOException | JsonProblem unreadable) {
+                log.failure("a workbook of the shelf could not be read", unreadable);
+            }
+        }
+    }
+
+    private static Path shippedCells(Path shelf) {
+        return shelf.resolveSibling("lib").resolve("cells");
     }
 
     /** Returns the folder of workbooks beside the packaged program, or null when the program is not packaged. */

@@ -14,7 +14,7 @@ public record Looks(Colours colours, double textScale) {
     public static final List<Double> SCALES = List.of(0.8, 0.9, 1.0, 1.1, 1.25, 1.5, 1.75, 2.0, 2.5);
 
     /** What a desk begins with. */
-    static final Looks STANDARD = new Looks(Colours.LIGHT, 1);
+    public static final Looks STANDARD = new Looks(Colours.LIGHT, 1);
 
     /** Takes the nearest scale that there is. */
     public Looks {

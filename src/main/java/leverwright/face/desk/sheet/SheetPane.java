@@ -191,7 +191,9 @@ public final class SheetPane extends Region implements StripDeeds {
     }
 
     private Strip build(CellView cell) {
-        return cell.isScript() ? new ScriptStrip(model, cell, this, places, opening && mayBuild == 0) : new NoteStrip(model, cell, this);
+        return cell.isScript()
+                ? new ScriptStrip(model, cell, this, places, opening && mayBuild == 0)
+                : new NoteStrip(model, cell, this);
     }
 
     private void giveUp(Slots.Slot slot) {
@@ -328,8 +330,7 @@ public final class SheetPane extends Region implements StripDeeds {
 
     /** While a window opens: whether a strip is the next to be built, the first script before all others. */
     private boolean mayBuildNow(Slots.Slot slot) {
-        return mayBuild > 0
-                || (slot.cell.isScript() && slots.all().stream().allMatch(other -> other.strip == null));
+        return mayBuild > 0 || (slot.cell.isScript() && slots.all().stream().allMatch(other -> other.strip == null));
     }
 
     /** Builds one strip below the view once what is in view has been painted. */
