@@ -109,7 +109,10 @@ public final class ScriptAdvice implements AutoCloseable {
         try {
             return question.apply(open);
         } catch (RuntimeException unanswered) {
-            log.failure("a question about a script was not answered", unanswered);
+            // A session that was closed meanwhile need not answer.
+            if (open.equals(session.get())) {
+                log.failure("a question about a script was not answered", unanswered);
+            }
             return List.of();
         }
     }
