@@ -10,6 +10,8 @@ import leverwright.mechanics.body.ReadingStatus;
 import leverwright.mechanics.body.UncertainInput;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.muscle.MuscleChanges;
+import leverwright.mechanics.muscle.MuscleNumber;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,12 +31,15 @@ public final class Performance {
     private final Skeleton skeleton;
     private final List<Landmark> spread;
     private final boolean otherSide;
+    private final MuscleChanges muscles;
 
     Performance(Exercise<?> exercise, Lifter lifter) {
-        this(exercise, new Skeleton(lifter), List.of(), false);
+        this(exercise, new Skeleton(lifter), List.of(), false, MuscleChanges.NONE);
     }
 
-    private Performance(Exercise<?> exercise, Skeleton skeleton, List<Landmark> spread, boolean otherSide) {
+    private Performance(
+            Exercise<?> exercise, Skeleton skeleton, List<Landmark> spread, boolean otherSide, MuscleChanges muscles) {
+        this.muscles = muscles;
         this.exercise = exercise;
         this.skeleton = skeleton;
         this.spread = spread;
@@ -53,7 +58,7 @@ public final class Performance {
                     "both sides are alike in the " + exercise.name().toLowerCase(Locale.ROOT)
                             + ", so that there is no other side; ask for the moment itself, which is per side");
         }
-        return new Performance(exercise, skeleton, spread, !otherSide);
+        return new Performance(exercise, skeleton, spread, !otherSide, muscles);
     }
 
     /** Tells whether the other one of two sides that differ is reported. */
@@ -77,7 +82,7 @@ public final class Performance {
      * @throws IllegalArgumentException if the exercise has no such knob or the value lies outside its range
      */
     public <Q extends Measure<Q>> Performance with(Knob<Q> knob, Q value) {
-        return new Performance(exercise.with(knob, value), skeleton, spread, otherSide);
+        return new Performance(exercise.with(knob, value), skeleton, spread, otherSide, muscles);
     }
 
     /**
@@ -87,7 +92,7 @@ public final class Performance {
     public Performance spreading(Landmark place) {
         List<Landmark> more = new ArrayList<>(spread);
         more.add(place);
-        return new Performance(exercise, skeleton, List.copyOf(more), otherSide);
+        return new Performance(exercise, skeleton, List.copyOf(more), otherSide, muscles);
     }
 
     /**
@@ -106,11 +111,25 @@ public final class Performance {
 
     /** Returns the same lifter at another exercise. */
     Performance of(Exercise<?> other) {
-        return new Performance(other, skeleton, spread, otherSide);
+        return new Performance(other, skeleton, spread, otherSide, muscles);
     }
 
     private Performance with(Lifter lifter) {
-        return new Performance(exercise, new Skeleton(lifter), spread, otherSide);
+        return new Performance(exercise, new Skeleton(lifter), spread, otherSide, muscles);
+    }
+
+    /**
+     * Returns the same performance with a number of the lifter's muscles set in place of the one on file.
+     *
+     * @throws IllegalArgumentException if the value lies outside the number's range
+     */
+    public Performance withMuscles(MuscleNumber number, double value) {
+        return new Performance(exercise, skeleton, spread, otherSide, muscles.with(number, value));
+    }
+
+    /** Returns the numbers of the lifter's muscles that are set in place of those on file. */
+    public MuscleChanges muscles() {
+        return muscles;
     }
 
     /** Returns the same exercise with the same settings by another lifter. */
@@ -238,14 +257,15 @@ public final class Performance {
         }
     }
 
-    /** Returns whether the other is the same exercise with the same settings by the very same lifter, as uncertain. */
+    /** Returns whether the other is the same exercise with the same settings by the very same lifter, as uncertain, with the same muscles. */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Performance that
                 && lifter() == that.lifter()
                 && exercise.equals(that.exercise)
                 && otherSide == that.otherSide
-                && spread.equals(that.spread);
+                && spread.equals(that.spread)
+                && muscles.equals(that.muscles);
     }
 
     @Override

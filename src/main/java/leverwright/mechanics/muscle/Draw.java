@@ -22,8 +22,28 @@ final class Draw {
     /** Where arms lie in their half width, −1 to 1, by muscle and axis. */
     private final double[] arms = new double[MUSCLES * AXES];
 
+    /** What a study has set in place of numbers on file; drawn factors come on top. */
+    private final MuscleChanges changes;
+
     private Draw() {
         Arrays.fill(strengths, 1);
+        changes = MuscleChanges.NONE;
+    }
+
+    private Draw(Draw that, MuscleChanges changes) {
+        System.arraycopy(that.strengths, 0, strengths, 0, strengths.length);
+        System.arraycopy(that.arms, 0, arms, 0, arms.length);
+        this.changes = changes;
+    }
+
+    /** Returns the same draw about numbers that a study has set. */
+    Draw changed(MuscleChanges other) {
+        return new Draw(this, other);
+    }
+
+    /** Returns what a study has set. */
+    MuscleChanges changes() {
+        return changes;
     }
 
     static Draw from(RandomStream random, MuscleData data, Sex sex) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.ReadingStatus;
 import leverwright.mechanics.body.Sex;
@@ -239,6 +240,26 @@ public final class MuscleModel {
                 data, rule, byCapacity, lengthFactor, pennation, speed, coContraction, tests, other, calibrated);
     }
 
+    /** Returns the model with numbers that a study has set in place of those on file; of a rule without an exponent that one stays. */
+    public MuscleModel changed(MuscleChanges changes) {
+        if (changes.isEmpty()) {
+            return this;
+        }
+        OptionalDouble exponent = changes.whole(MuscleNumber.Kind.EXPONENT);
+        boolean powers = rule instanceof SharingRule.Power && exponent.isPresent();
+        return new MuscleModel(
+                data,
+                powers ? SharingRule.power(exponent.getAsDouble()) : rule,
+                byCapacity,
+                lengthFactor,
+                pennation,
+                speed,
+                changes.whole(MuscleNumber.Kind.CO_CONTRACTION).orElse(coContraction),
+                tests,
+                draw.changed(changes),
+                calibrated);
+    }
+
     /** Returns the rule of sharing. */
     public SharingRule rule() {
         return rule;
@@ -296,6 +317,7 @@ public final class MuscleModel {
     private Optional<MuscleState> state(
             Lifter lifter, Muscle muscle, Map<Axis, Double> angles, Map<String, Double> strengths) {
         Sex sex = lifter.sex();
+        MuscleChanges changes = draw.changes();
         Map<Axis, Double> arms = new EnumMap<>(Axis.class);
         List<String> marks = new ArrayList<>();
         double size = size(lifter);
@@ -312,7 +334,7 @@ public final class MuscleModel {
             ArmCurve curve = found.get();
             double angle = at.getValue();
             double arm = curve.at(angle);
-            shortening += shortening(axis, arm);
+            shortening += shortening(axis, arm * changes.arm(muscle, axis));
             arms.put(axis, shifted(muscle, axis, arm, curve.spread()) * size);
             worst = worst.worse(curve.status());
             boolean single = curve.first() == curve.last();
@@ -322,7 +344,7 @@ public final class MuscleModel {
             List<MuscleData.Row> optimum = data.of(muscle, axis.name(), "optimum_angle", sex);
             if (!optimum.isEmpty()) {
                 double from = optimum.get(0).value() * DEGREE;
-                longer += axis.lengthens() * curve.lengthening(from, angle) * size;
+                longer += axis.lengthens() * curve.lengthening(from, angle) * size * changes.arm(muscle, axis);
             }
             double tested = strengths.getOrDefault(axis.name() + (arm > 0 ? "+" : "-"), Double.NaN);
             factor = Double.isNaN(factor) ? tested : factor;
@@ -346,19 +368,19 @@ public final class MuscleModel {
         Sex sex = lifter.sex();
         MuscleData.Row area = data.one(muscle, "area", sex);
         MuscleData.Row tension = data.one(muscle, "tension", sex);
-        MuscleData.Row optimum = data.one(muscle, "optimum_length", sex);
+        double optimum = optimum(muscle, data.one(muscle, "optimum_length", sex).value());
         double angle = data.one(muscle, "pennation", sex).value() * DEGREE;
         double stature = size(lifter);
         double squareMetres = area(lifter, muscle, area.value());
-        double length = 1 + FIBRE_SHARE * longer / (optimum.value() / 100 * stature);
+        double length = 1 + FIBRE_SHARE * longer / (optimum / 100 * stature);
         double off = (length - 1) / WIDTH;
-        double byLength = lengthFactor ? Math.max(LEAST_FACTOR, 1 - off * off) : 1;
+        double byLength = byLength(off);
         if (lengthFactor && 1 - off * off < LEAST_FACTOR) {
             marks.add("length factor held at 0.1");
         }
         double slant = Trigonometry.cosine(angle);
         double cosine = pennation ? slant : 1;
-        double pascals = tension.value() * 1e4 * draw.strength(muscle) * tested;
+        double pascals = tension.value() * 1e4 * strength(muscle) * tested;
         ReadingStatus worst = armStatus.worse(area.status()).worse(tension.status());
         if (area.status() == ReadingStatus.FROM_MEMORY || tension.status() == ReadingStatus.FROM_MEMORY) {
             marks.add("area or tension from memory");
@@ -375,17 +397,8 @@ public final class MuscleModel {
                 byLength,
                 angle,
                 cosine,
-                speedFactor(shortening, optimum.value()),
-                capacity(
-                        lifter,
-                        muscle,
-                        squareMetres,
-                        tension.value(),
-                        tested,
-                        longer,
-                        shortening,
-                        optimum.value(),
-                        slant),
+                speedFactor(shortening, optimum),
+                capacity(lifter, muscle, squareMetres, tension.value(), tested, longer, shortening, optimum, slant),
                 worst,
                 List.copyOf(marks));
     }
@@ -481,14 +494,36 @@ public final class MuscleModel {
     /** An arm moved within its half width by the draw, unless it would turn round. */
     double shifted(Muscle muscle, Axis axis, double arm, double spread) {
         double shifted = arm + draw.arm(muscle, axis) * spread;
-        return shifted * arm > 0 ? shifted : arm;
+        return (shifted * arm > 0 ? shifted : arm) * draw.changes().arm(muscle, axis);
     }
 
     /** A muscle's area scaled to the lifter, m². */
     double area(Lifter lifter, Muscle muscle, double squareCentimetres) {
         double body = lifter.bodyMass().si() / MASS / size(lifter) * (lifter.sex() == Sex.FEMALE ? WOMEN : 1);
         double sides = muscle.isOfTheTrunk() ? 2 : 1;
-        return squareCentimetres * 1e-4 * body * sides;
+        return squareCentimetres * 1e-4 * body * sides * draw.changes().area(muscle);
+    }
+
+    /** By what the product of area and tension is multiplied beside the area. */
+    private double strength(Muscle muscle) {
+        return draw.strength(muscle) * draw.changes().tension(muscle);
+    }
+
+    /** A muscle's optimum length as set, in the unit given. */
+    double optimum(Muscle muscle, double onFile) {
+        return onFile * draw.changes().optimum(muscle);
+    }
+
+    /** How far an arm is set off the one on file. */
+    double armFactor(Muscle muscle, Axis axis) {
+        return draw.changes().arm(muscle, axis);
+    }
+
+    /** The length factor at a length so many half widths off its optimum. */
+    private double byLength(double off) {
+        double factor = lengthFactor ? Math.max(LEAST_FACTOR, 1 - off * off) : 1;
+        double part = draw.changes().lengthPart();
+        return part == 1 ? factor : 1 - part * (1 - factor);
     }
 
     /** What a muscle can pull, N. */
@@ -504,8 +539,8 @@ public final class MuscleModel {
             double cosine) {
         double length = 1 + FIBRE_SHARE * longer / (optimum / 100 * size(lifter));
         double off = (length - 1) / WIDTH;
-        double byLength = lengthFactor ? Math.max(LEAST_FACTOR, 1 - off * off) : 1;
-        double pascals = tension * 1e4 * draw.strength(muscle) * tested;
+        double byLength = byLength(off);
+        double pascals = tension * 1e4 * strength(muscle) * tested;
         return area * pascals * byLength * (pennation ? cosine : 1) * speedFactor(shortening, optimum);
     }
 

@@ -52,10 +52,11 @@ public final class QuickForces {
             double arm = curve.at(angles[j]);
             arms[j][i] = model.shifted(MUSCLES[i], axes[j], arm, curve.spread()) * size;
             present[i] = true;
-            shortening += model.shortening(axes[j], arm);
+            double factor = model.armFactor(MUSCLES[i], axes[j]);
+            shortening += model.shortening(axes[j], arm * factor);
             double from = table.optimumAngle(i, axes[j]);
             if (!Double.isNaN(from)) {
-                longer += axes[j].lengthens() * curve.lengthening(from, angles[j]) * size;
+                longer += axes[j].lengthens() * curve.lengthening(from, angles[j]) * size * factor;
             }
             if (Double.isNaN(tested)) {
                 tested = model.tested(lifter, axes[j], arm);
@@ -71,7 +72,7 @@ public final class QuickForces {
                     Double.isNaN(tested) ? 1 : tested,
                     longer,
                     shortening,
-                    table.optimumLength[i],
+                    model.optimum(MUSCLES[i], table.optimumLength[i]),
                     table.cosine[i]);
             divisors[i] = model.divisorOf(area, capacities[i]);
         }

@@ -78,12 +78,13 @@ final class MatchReading {
             together += moments[k];
         }
         boolean positive = together >= 0;
+        MuscleModel own = Shares.own(held, model);
         double least = Double.POSITIVE_INFINITY;
         double sum = 0;
         for (int k = 0; k < moments.length; k++) {
             double asked = positive ? moments[k] : -moments[k];
             double angle = axis == Axis.LOW_BACK ? 0 : Readings.flexion(joint).si(way.get(k));
-            double strength = model.greatestMoment(held.performance().lifter(), axis, positive, angle);
+            double strength = own.greatestMoment(held.performance().lifter(), axis, positive, angle);
             double ratio = asked > 0 ? strength / asked : Double.POSITIVE_INFINITY;
             least = Math.min(least, ratio);
             sum += ratio;

@@ -88,6 +88,7 @@ final class MuscleContact {
         double net = pressing(held, joint) / held.mechanism().joint(joint).divisor();
         Axis axis = Axis.valueOf(joint.name());
         MuscleForces forces = Shares.of(held, model, across(joint));
+        MuscleModel own = Shares.own(held, model);
         List<Step> steps = new ArrayList<>();
         List<Expression> terms = new ArrayList<>();
         terms.add(Expression.symbol(
@@ -121,9 +122,9 @@ final class MuscleContact {
         return Answer.of(label, value, Sides.PER_SIDE, Working.of(label, steps))
                 .noted(
                         List.of(
-                                Shares.ruleNote(model),
+                                Shares.ruleNote(own),
                                 "Muscles are taken to pull along the bone; co-contraction "
-                                        + Ratio.of(model.coContraction().si()) + ".",
+                                        + Ratio.of(own.coContraction().si()) + ".",
                                 "Joint forces: not for rehabilitation; after injury or surgery ask a clinician. A model's estimate."));
     }
 }

@@ -30,7 +30,7 @@ final class MusclesInMotion {
 
     MusclesInMotion(Repetition repetition, MuscleModel model) {
         this.repetition = repetition;
-        this.model = model;
+        this.model = model.changed(repetition.performance().muscles());
         double total = repetition.tempo().total();
         for (int k = 0; k < INSTANTS; k++) {
             double time = total * k / (INSTANTS - 1);

@@ -71,7 +71,7 @@ public final class Shares implements Listed {
 
     Shares(HeldPosture held, MuscleModel model) {
         this.held = held;
-        this.model = model;
+        this.model = own(held, model);
     }
 
     static List<List<Axis>> axes(HeldPosture held) {
@@ -109,7 +109,7 @@ public final class Shares implements Listed {
         for (List<Axis> axes : axes(held)) {
             Part part = Part.of(held, axes);
             if (!part.moments().isEmpty()) {
-                all.add(model.share(held.performance().lifter(), part.moments(), part.angles()));
+                all.add(own(held, model).share(held.performance().lifter(), part.moments(), part.angles()));
             }
         }
         return all;
@@ -120,9 +120,10 @@ public final class Shares implements Listed {
         for (List<Axis> axes : axes(held)) {
             Part part = Part.of(held, axes);
             if (!part.moments().isEmpty()) {
-                List<MuscleState> states = model.states(held.performance().lifter(), part.angles());
+                MuscleModel own = own(held, model);
+                List<MuscleState> states = own.states(held.performance().lifter(), part.angles());
                 if (states.stream().anyMatch(state -> muscles.members().contains(state.muscle()))) {
-                    return model.share(states, part.moments());
+                    return own.share(states, part.moments());
                 }
             }
         }
@@ -135,13 +136,19 @@ public final class Shares implements Listed {
         for (List<Axis> axes : axes(held)) {
             Part part = Part.of(held, axes);
             if (!part.moments().isEmpty()) {
-                Optional<QuickForces> quick = model.quick(held.performance().lifter(), part.moments(), part.angles());
+                Optional<QuickForces> quick =
+                        own(held, model).quick(held.performance().lifter(), part.moments(), part.angles());
                 if (quick.isEmpty() || quick.get().has(muscles)) {
                     return quick.filter(QuickForces::isSettled);
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** A model with the numbers that the performance sets for its lifter's muscles. */
+    static MuscleModel own(HeldPosture held, MuscleModel model) {
+        return model.changed(held.performance().muscles());
     }
 
     /** Returns the model of the muscles behind it. */
@@ -300,7 +307,8 @@ public final class Shares implements Listed {
                         + test.axis().action(test.moment().si()) + " " + test.moment() + " at " + test.angle()
                         + "; actions not tested stay a population estimate."));
         notes.addAll(forces.marks(muscles));
-        notes.add(ruleNote(model));
+        notes.addAll(held.performance().muscles().words());
+        notes.add(ruleNote(own(held, model)));
         notes.add("Band: middle nine tenths of " + draws.length
                 + " draws of areas, arms, specific tensions and exponent, seed 1"
                 + (draws.length < DRAWS
@@ -468,6 +476,7 @@ public final class Shares implements Listed {
         List<List<Object>> rows = new ArrayList<>();
         Set<String> notes = new LinkedHashSet<>();
         notes.add(model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.");
+        notes.addAll(held.performance().muscles().words());
         notes.add(ruleNote(model));
         for (MuscleForces forces : parts(held, model)) {
             if (!forces.feasible()) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Landmark;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
@@ -14,14 +15,19 @@ import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.MeasureText;
+import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.muscle.MuscleNumber;
+import leverwright.mechanics.muscle.Muscles;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A number that a study sets: a knob, a length or mass of the lifter, or anything that a cell can make a performance of.
+ * A number that a study sets: a knob, a length or mass of the lifter, a number of the muscles, or anything that a cell can make a
+ * performance of.
  *
  * <pre>{@code
  * lengthOf(THIGH)
+ * areaOf(VASTI)
  * setting("Cable", kg(5), kg(40), load -> curlOn(cable(load)).by(ines))
  * }</pre>
  *
@@ -146,6 +152,58 @@ public final class Variable<Q extends Measure<Q>> {
                 false);
     }
 
+    /** Returns the area of some muscles over that on file: {@code sweep(areaOf(VASTI)).from(percent(50)).to(percent(150))}. */
+    public static Variable<Ratio> areaOf(Muscles muscles) {
+        return ofMuscles(MuscleNumber.of(MuscleNumber.Kind.AREA, muscles), Unit.PERCENT);
+    }
+
+    /** Returns the specific tension of some muscles over that on file. */
+    public static Variable<Ratio> tensionOf(Muscles muscles) {
+        return ofMuscles(MuscleNumber.of(MuscleNumber.Kind.TENSION, muscles), Unit.PERCENT);
+    }
+
+    /** Returns the arms of some muscles over those on file, about every joint that they cross; fibres lengthen with them. */
+    public static Variable<Ratio> armOf(Muscles muscles) {
+        return ofMuscles(MuscleNumber.of(MuscleNumber.Kind.ARM, muscles), Unit.PERCENT);
+    }
+
+    /** Returns the arms of some muscles about one joint over those on file; fibres lengthen with them. */
+    public static Variable<Ratio> armOf(Muscles muscles, Joint joint) {
+        return ofMuscles(MuscleNumber.armAbout(joint, muscles), Unit.PERCENT);
+    }
+
+    /** Returns the optimum length of some muscles' fibres over that on file. */
+    public static Variable<Ratio> optimumLengthOf(Muscles muscles) {
+        return ofMuscles(MuscleNumber.of(MuscleNumber.Kind.OPTIMUM_LENGTH, muscles), Unit.PERCENT);
+    }
+
+    /** Returns how much of the length factor of all muscles counts: at 0 they pull alike at every length. */
+    public static Variable<Ratio> partOfLengthFactor() {
+        return ofMuscles(MuscleNumber.of(MuscleNumber.Kind.LENGTH_FACTOR), Unit.PERCENT);
+    }
+
+    /** Returns the exponent of a sharing rule that sums powers; other rules have none and do not change. */
+    public static Variable<Ratio> sharingExponent() {
+        return ofMuscles(MuscleNumber.of(MuscleNumber.Kind.EXPONENT), Unit.ONE);
+    }
+
+    /** Returns what muscles against a joint's moment make of it, 0 to 100 %. */
+    public static Variable<Ratio> coContraction() {
+        return ofMuscles(MuscleNumber.of(MuscleNumber.Kind.CO_CONTRACTION), Unit.PERCENT);
+    }
+
+    private static Variable<Ratio> ofMuscles(MuscleNumber number, Unit unit) {
+        return new Variable<>(
+                number.words(),
+                unit,
+                Ratio.of(number.kind().least()),
+                Ratio.of(number.kind().most()),
+                null,
+                at -> at.muscles().value(number).orElse(number.standard()),
+                (at, si) -> at.withMuscles(number, si),
+                false);
+    }
+
     /**
      * Returns a setting of a cell's own: whatever it can make a performance of.
      *
@@ -245,6 +303,15 @@ public final class Variable<Q extends Measure<Q>> {
      */
     Performance set(Performance start, double si) {
         return setter.set(start, si);
+    }
+
+    /**
+     * Returns a performance with a value of it: {@code areaOf(VASTI).in(squat.by(ines), percent(120))}.
+     *
+     * @throws IllegalArgumentException if the value may not be set
+     */
+    public Performance in(Performance start, Q value) {
+        return set(start, value.si());
     }
 
     String text(double si) {
