@@ -110,11 +110,10 @@ class MuscleVariablesTest {
             }
             assertEquals(knee, made, 1e-6 * knee);
         }
-        assertTrue(force(VASTI).si(with(armOf(QUADRICEPS, KNEE), 1.3)) < force(VASTI).si(SQUAT.posture()));
+        assertTrue(force(VASTI).si(with(armOf(QUADRICEPS, KNEE), 1.3))
+                < force(VASTI).si(SQUAT.posture()));
         assertEquals(
-                force(VASTI).si(with(armOf(QUADRICEPS, HIP), 1)),
-                force(VASTI).si(SQUAT.posture()),
-                0);
+                force(VASTI).si(with(armOf(QUADRICEPS, HIP), 1)), force(VASTI).si(SQUAT.posture()), 0);
     }
 
     @Test
@@ -138,7 +137,10 @@ class MuscleVariablesTest {
                 .family(TORSO_LEAN, deg(38), deg(40))
                 .curves(capacityUsed(VASTI));
         assertEquals(1, curves.current());
-        assertEquals(capacityUsed(VASTI).si(SQUAT.posture()), curves.curves().get(1).values().get(2), 0);
+        assertEquals(
+                capacityUsed(VASTI).si(SQUAT.posture()),
+                curves.curves().get(1).values().get(2),
+                0);
         Ratio found = solveFor(tensionOf(VASTI))
                 .between(percent(60), percent(200))
                 .in(SQUAT)
@@ -146,9 +148,8 @@ class MuscleVariablesTest {
                 .only()
                 .value();
         assertEquals(0.4, capacityUsed(VASTI).si(with(tensionOf(VASTI), found.si())), 1e-9);
-        BestSetting.Best best = search(SQUAT)
-                .turn(tensionOf(VASTI), percent(90), percent(110))
-                .least(capacityUsed(VASTI));
+        BestSetting.Best best =
+                search(SQUAT).turn(tensionOf(VASTI), percent(90), percent(110)).least(capacityUsed(VASTI));
         assertEquals(1.1, tensionOf(VASTI).present(best.performance()), 1e-9);
         SpreadResult drawn = Spread.of(SQUAT)
                 .vary(tensionOf(VASTI), Uncertainty.withinLimits(percent(10)))
