@@ -73,11 +73,15 @@ final class CellCompiler {
             this.source = source;
         }
 
-        /** Returns the first problem; to be asked while the compiler that found it still knows the names around it. */
-        ParsedCell.@Nullable Problem problem(@Nullable NearWords names) {
-            ParsedCell.Problem inScript =
-                    DiagnosticWords.first(diagnostics, source, names, each -> source.isFromScript(each.getPosition()));
-            return inScript != null ? inScript : DiagnosticWords.first(diagnostics, source, names, each -> true);
+        /** Returns what is wrong; to be asked while the compiler that found it still knows the names around it. */
+        List<Fault> faults(@Nullable NearWords names) {
+            List<Fault> inScript =
+                    DiagnosticWords.faults(diagnostics, source, names, each -> source.isFromScript(each.getPosition()));
+            return inScript.isEmpty()
+                    ? DiagnosticWords.faults(diagnostics, source, names, each -> true).stream()
+                            .limit(1)
+                            .toList()
+                    : inScript;
         }
     }
 
@@ -91,13 +95,8 @@ final class CellCompiler {
      * @param above the classes of the cells that it reads from, in order of the sheet
      */
     Outcome compile(ParsedCell cell, List<String> imports, Set<String> own, List<String> above) {
-        for (Map.Entry<String, Integer> early : cell.names().tooEarly().entrySet()) {
-            int start = early.getValue();
-            String words = early.getKey() + " is used before the line that gives it a value; move that line up";
-            return failed(
-                    cell,
-                    words,
-                    Span.of(cell.script().text(), start, start + early.getKey().length()));
+        if (!cell.names().tooEarly().isEmpty()) {
+            return failed(cell, tooEarly(cell));
         }
         Map<CellNames.Variable, String> types = new LinkedHashMap<>();
         boolean inferred = cell.names().variables().stream().anyMatch(variable -> variable.type() == null);
@@ -106,9 +105,8 @@ final class CellCompiler {
         if (inferred || (value != null && value.mayBeVoid())) {
             Pass pass = new Pass(CellSources.toInfer(cell, imports));
             Inference inference = infer(cell, pass);
-            ParsedCell.Problem problem = inference.problem;
-            if (problem != null) {
-                return failed(cell, problem.message(), problem.span());
+            if (!inference.faults.isEmpty()) {
+                return failed(cell, inference.faults);
             }
             types.putAll(inference.types);
             hasValue &= !(value != null && value.mayBeVoid() && inference.valueIsVoid);
@@ -118,9 +116,8 @@ final class CellCompiler {
                 .forEach(variable -> types.put(variable, String.valueOf(variable.type())));
         Pass pass = new Pass(CellSources.toCompile(cell, imports, types, hasValue));
         Analysed analysed = analyse(cell, pass);
-        ParsedCell.Problem problem = analysed.problem;
-        if (problem != null) {
-            return failed(cell, problem.message(), problem.span());
+        if (!analysed.faults.isEmpty()) {
+            return failed(cell, analysed.faults);
         }
         Map<String, String> wraps = new LinkedHashMap<>();
         versions++;
@@ -139,15 +136,26 @@ final class CellCompiler {
                 : null;
     }
 
-    private static Outcome failed(ParsedCell cell, String message, Span span) {
-        return new Outcome(null, CellOutcome.without(cell.script().id(), CellState.FAILED, message, span));
+    private static List<Fault> tooEarly(ParsedCell cell) {
+        List<Fault> faults = new ArrayList<>();
+        for (Map.Entry<String, Integer> early : cell.names().tooEarly().entrySet()) {
+            int start = early.getValue();
+            faults.add(new Fault(
+                    early.getKey() + " is used before the line that gives it a value; move that line up",
+                    Span.of(cell.script().text(), start, start + early.getKey().length())));
+        }
+        return faults;
+    }
+
+    private static Outcome failed(ParsedCell cell, List<Fault> faults) {
+        return new Outcome(null, CellOutcome.failed(cell.script().id(), faults));
     }
 
     /** The types that the compiler found. */
     private static final class Inference {
         final Map<CellNames.Variable, String> types = new LinkedHashMap<>();
         boolean valueIsVoid;
-        ParsedCell.@Nullable Problem problem;
+        List<Fault> faults = List.of();
     }
 
     private Inference infer(ParsedCell cell, Pass pass) {
@@ -169,7 +177,7 @@ final class CellCompiler {
                 .filter(variable -> variable.type() == null)
                 .count();
         if (inference.types.size() < wanted) {
-            inference.problem = pass.problem(new NearWords(task, unit));
+            inference.faults = pass.faults(new NearWords(task, unit));
         }
         return inference;
     }
@@ -211,7 +219,7 @@ final class CellCompiler {
     }
 
     /** What the compiler found in a cell without making classes. */
-    private record Analysed(Set<String> immutable, ParsedCell.@Nullable Problem problem) {}
+    private record Analysed(Set<String> immutable, List<Fault> faults) {}
 
     private Analysed analyse(ParsedCell cell, Pass pass) {
         JavacTask task = compilers.task(cell.className(), pass.source.text(), pass.diagnostics::add);
@@ -228,7 +236,7 @@ final class CellCompiler {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new Analysed(immutable, pass.diagnostics.isEmpty() ? null : pass.problem(new NearWords(task, unit)));
+        return new Analysed(immutable, pass.diagnostics.isEmpty() ? List.of() : pass.faults(new NearWords(task, unit)));
     }
 
     /** Lets JShell compile a cell that is known to be sound, and takes the classes of its load pass to the gate. */
@@ -245,7 +253,7 @@ final class CellCompiler {
             String words = refusal == null ? "this cell could not be compiled; make it simpler" : Shell.words(refusal);
             int start = refusal == null ? 0 : source.toScript(refusal.getStartPosition());
             int end = refusal == null ? 0 : source.endToScript(refusal.getEndPosition());
-            return failed(cell, words, Span.of(cell.script().text(), start, end));
+            return failed(cell, List.of(new Fault(words, Span.of(cell.script().text(), start, end))));
         }
         return throughGate(cell, compiled.classes(), source, types, immutable);
     }

@@ -68,8 +68,8 @@ final class CellParser {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        ParsedCell.Problem problem = DiagnosticWords.first(diagnostics, source, null, each -> true);
-        return new ParsedCell(script, className, elements, names(), value, problem);
+        List<Fault> faults = DiagnosticWords.faults(diagnostics, source, null, each -> true);
+        return new ParsedCell(script, className, elements, names(), value, faults);
     }
 
     private int start(Tree tree) {

@@ -1,7 +1,9 @@
 package leverwright.workbook.session;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,44 +26,48 @@ final class DiagnosticWords {
     /** The packages before a type's own name, which say nothing to the author of a cell. */
     private static final String PACKAGES = "\\b(?:[a-z]\\w*\\.)+(?=[A-Z])";
 
+    /** More errors than this in one script say nothing more. */
+    private static final int MOST = 50;
+
     private DiagnosticWords() {}
 
     /**
-     * Returns the first error that passes a test, or null when there is none.
+     * Returns the errors that pass a test, in the compiler's order, the first of each place.
      *
      * @param names finds names that are near an unknown one; null where none are known
      */
-    static ParsedCell.@Nullable Problem first(
+    static List<Fault> faults(
             List<Diagnostic<? extends JavaFileObject>> diagnostics,
             GeneratedSource source,
             @Nullable NearWords names,
             Predicate<Diagnostic<? extends JavaFileObject>> counts) {
+        Map<Span, Fault> faults = new LinkedHashMap<>();
         for (Diagnostic<? extends JavaFileObject> diagnostic : diagnostics) {
-            if (diagnostic.getKind() == Diagnostic.Kind.ERROR && counts.test(diagnostic)) {
-                return problem(diagnostic, source, names);
+            if (diagnostic.getKind() == Diagnostic.Kind.ERROR && counts.test(diagnostic) && faults.size() < MOST) {
+                Fault fault = fault(diagnostic, source, names);
+                faults.putIfAbsent(fault.span(), fault);
             }
         }
-        return null;
+        return List.copyOf(faults.values());
     }
 
-    private static ParsedCell.Problem problem(
+    private static Fault fault(
             Diagnostic<? extends JavaFileObject> diagnostic, GeneratedSource source, @Nullable NearWords names) {
         Matcher modifier = GIVEN_ANYWAY.matcher(source.text());
         if (diagnostic.getCode().equals("compiler.err.illegal.start.of.expr")
                 && modifier.find((int) Math.max(0, diagnostic.getPosition()))
                 && modifier.start() == diagnostic.getPosition()) {
             String words = "a name of a cell needs no static, public or private; leave such words out";
-            return new ParsedCell.Problem(words, nameSpan(diagnostic, source, modifier.group(1)));
+            return new Fault(words, nameSpan(diagnostic, source, modifier.group(1)));
         }
         Matcher named = NAMED.matcher(diagnostic.getMessage(Locale.ENGLISH));
         boolean unknown = diagnostic.getCode().startsWith("compiler.err.cant.resolve");
         boolean misused = diagnostic.getCode().startsWith("compiler.err.cant.apply.symbol");
         if (!(unknown || misused) || !named.find()) {
-            return new ParsedCell.Problem(words(diagnostic), span(diagnostic, source));
+            return new Fault(words(diagnostic), span(diagnostic, source));
         }
         Span span = nameSpan(diagnostic, source, named.group(2));
-        return new ParsedCell.Problem(
-                unknown ? words(diagnostic) + hint(diagnostic, names, named) : words(diagnostic), span);
+        return new Fault(unknown ? words(diagnostic) + hint(diagnostic, names, named) : words(diagnostic), span);
     }
 
     private static String hint(

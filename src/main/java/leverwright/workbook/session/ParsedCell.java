@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param elements its declarations and statements, in order
  * @param names what it declares, reads and assigns
  * @param value the expression whose value the cell shows at its end, or null
- * @param problem the first thing that is no Java, or null
+ * @param faults what is no Java, in order of the compiler; empty when all is
  */
 record ParsedCell(
         CellScript script,
@@ -19,7 +19,7 @@ record ParsedCell(
         List<Part> elements,
         CellNames names,
         @Nullable Value value,
-        @Nullable Problem problem) {
+        List<Fault> faults) {
 
     /**
      * The expression at a cell's end.
@@ -30,14 +30,6 @@ record ParsedCell(
      * @param mayBeVoid whether it is a call that may have no value
      */
     record Value(int element, int start, int end, boolean mayBeVoid) {}
-
-    /**
-     * Something wrong with a script.
-     *
-     * @param message what, in words
-     * @param span where
-     */
-    record Problem(String message, Span span) {}
 
     String simpleName() {
         return className.substring(className.lastIndexOf('.') + 1);

@@ -97,7 +97,7 @@ final class RunWatch implements WorkerProcess.Ear {
                 arriving.text,
                 ended.textLeftOut(),
                 words.toString(),
-                span,
+                span == null ? List.of() : List.of(new Fault(words.toString(), span)),
                 Duration.ofNanos(ended.nanoseconds()));
     }
 

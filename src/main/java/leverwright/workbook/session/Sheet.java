@@ -227,9 +227,8 @@ final class Sheet {
 
     /** Compiles a cell unless what it was compiled from is the same; returns whether its classes are new. */
     private boolean compile(Cell cell, @Nullable Cell before, List<String> carried) {
-        ParsedCell.Problem problem = cell.parsed.problem();
-        if (problem != null) {
-            fail(cell, CellOutcome.without(cell.id(), CellState.FAILED, problem.message(), problem.span()));
+        if (!cell.parsed.faults().isEmpty()) {
+            fail(cell, CellOutcome.failed(cell.id(), cell.parsed.faults()));
             return true;
         }
         for (Cell other : cell.bindings.values()) {
@@ -239,9 +238,9 @@ final class Sheet {
                 return true;
             }
         }
-        ParsedCell.Problem clash = WrittenImports.clash(cell.parsed);
+        Fault clash = WrittenImports.clash(cell.parsed);
         if (clash != null) {
-            fail(cell, CellOutcome.without(cell.id(), CellState.FAILED, clash.message(), clash.span()));
+            fail(cell, CellOutcome.failed(cell.id(), List.of(clash)));
             return true;
         }
         cell.held.addAll(WrittenImports.holding(carried, cell.parsed));

@@ -43,7 +43,7 @@ final class WrittenImports {
     }
 
     /** Returns what is wrong when a cell imports one simple name from two places; null when it does not. */
-    static ParsedCell.@Nullable Problem clash(ParsedCell cell) {
+    static @Nullable Fault clash(ParsedCell cell) {
         Map<String, String> sources = new LinkedHashMap<>();
         String script = cell.script().text();
         for (Part element : cell.elements()) {
@@ -58,7 +58,7 @@ final class WrittenImports {
                         "two imports bring the name " + single.group(3) + ", from " + before + " and from " + from
                                 + "; import one, and write the other with its class, as in "
                                 + from.substring(from.lastIndexOf('.') + 1) + "." + single.group(3);
-                return new ParsedCell.Problem(words, Span.of(script, element.start(), element.end()));
+                return new Fault(words, Span.of(script, element.start(), element.end()));
             }
         }
         return null;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Objects;
 import leverwright.run.result.CellState;
 import org.junit.jupiter.api.AfterAll;
@@ -36,8 +37,11 @@ class CompileWordsTest {
     }
 
     private static String marked(String script, CellOutcome outcome) {
-        Span span = Objects.requireNonNull(outcome.span(), outcome::message);
-        assertEquals(span.line(), span.endLine(), outcome::message);
+        return marked(script, Objects.requireNonNull(outcome.span(), outcome::message));
+    }
+
+    private static String marked(String script, Span span) {
+        assertEquals(span.line(), span.endLine(), span::toString);
         return script.split("\n", -1)[span.line() - 1].substring(span.column() - 1, span.endColumn() - 1);
     }
 
@@ -90,6 +94,22 @@ class CompileWordsTest {
         assertTrue(outcome.message().contains(words), outcome.message());
         assertFalse(outcome.message().contains("leverwright."), outcome.message());
         assertFalse(outcome.message().contains("\n"), outcome.message());
+    }
+
+    @Test
+    void everyErrorOfAScriptIsToldAtItsOwnPlace() {
+        String script = "var a = kg(2).plu(kg(3));\nvar b = nothing;\nint c = \"three\";\nshow(\"d\", kg(1) + kg(2));";
+        CellOutcome outcome = failed(script);
+        assertEquals(
+                List.of("plu", "nothing", "\"three\"", "kg(1) + kg(2)"),
+                outcome.faults().stream()
+                        .map(fault -> marked(script, fault.span()))
+                        .toList());
+        assertEquals(outcome.message(), outcome.faults().get(0).message());
+        CellOutcome unfinished = failed("var a = (1;\nvar b = 2;\nvar c = 3) + 1;");
+        assertEquals(
+                List.of(1, 3),
+                unfinished.faults().stream().map(fault -> fault.span().line()).toList());
     }
 
     @Test

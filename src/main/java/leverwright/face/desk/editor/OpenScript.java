@@ -46,12 +46,7 @@ final class OpenScript {
         text = new CellText(model, cell, area);
         colouring = new Colouring(area, true);
         brackets = new Brackets(area, colouring);
-        words = new ScriptWords(
-                area,
-                cell.id(),
-                model.advice(),
-                colouring,
-                () -> cell.shown().get().problem());
+        words = new ScriptWords(area, cell.id(), model.advice(), colouring);
         completion = new Completion(area, cell.id(), model.advice(), words::hint);
         frame = new SourceFrame(area);
         found = new FoundMarks(model.finding(), cell, area, colouring);
@@ -129,8 +124,8 @@ final class OpenScript {
     private void markError() {
         CellShown shown = cell.shown().get();
         boolean wrong = shown.state() == CellState.FAILED || shown.state() == CellState.REFUSED;
-        if (wrong && shown.span() != null) {
-            colouring.mark(Colouring.Mark.ERROR, ErrorMarks.of(shown.span(), area));
+        if (wrong && !shown.faults().isEmpty()) {
+            colouring.mark(Colouring.Mark.ERROR, ErrorMarks.of(shown.faults(), area));
         } else if (shown.state() != CellState.STALE && shown.state() != CellState.RUNNING) {
             colouring.mark(Colouring.Mark.ERROR, List.of());
         }

@@ -1,13 +1,14 @@
 package leverwright.face.desk.editor;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.geometry.Bounds;
+import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Scene;
 import javafx.scene.layout.Region;
-import javafx.scene.text.Text;
 import leverwright.face.desk.model.Caret;
 import leverwright.face.desk.model.CellView;
 import leverwright.face.desk.model.DeskModel;
@@ -22,7 +23,7 @@ public final class ScriptEditor extends Region {
 
     private final DeskModel model;
     private final CellView cell;
-    private final Text measure = new Text("x");
+    private final SourceHeight measure = new SourceHeight();
     private final InvalidationListener place = changed -> lookRound();
     private final InvalidationListener grow = changed -> requestLayout();
     private final InvalidationListener sought = changed -> wakeForSearch();
@@ -45,9 +46,6 @@ public final class ScriptEditor extends Region {
         getStyleClass().add("script-editor");
         setAccessibleRole(AccessibleRole.TEXT_AREA);
         setAccessibleText("Script");
-        measure.getStyleClass().add("source-measure");
-        measure.setManaged(false);
-        measure.setVisible(false);
         getChildren().add(measure);
         setFocusTraversable(true);
         focusedProperty().addListener((property, before, now) -> {
@@ -108,18 +106,23 @@ public final class ScriptEditor extends Region {
         }
     }
 
-    private double estimatedHeight() {
-        long lines = cell.text().get().chars().filter(each -> each == '\n').count() + 1;
-        double line = Math.ceil(measure.getLayoutBounds().getHeight());
-        return Math.min(lines, SourceFrame.MOST_LINES) * line + snappedTopInset() + snappedBottomInset();
+    private double estimatedHeight(double width) {
+        double text = measure.of(List.of(cell.text().get().split("\n", -1)), width, SourceFrame.MOST_LINES);
+        return text + snappedTopInset() + snappedBottomInset();
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
     }
 
     @Override
     protected double computePrefHeight(double width) {
         OpenScript awake = open;
+        double wide = (width > 0 ? width : getWidth()) - snappedLeftInset() - snappedRightInset();
         return awake == null
-                ? estimatedHeight()
-                : awake.frame().prefHeight(width) + snappedTopInset() + snappedBottomInset();
+                ? estimatedHeight(wide)
+                : awake.frame().prefHeight(wide) + snappedTopInset() + snappedBottomInset();
     }
 
     @Override

@@ -2,9 +2,9 @@ package leverwright.face.desk.editor;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -28,7 +28,6 @@ final class ScriptWords {
     private final String cell;
     private final ScriptAdvice advice;
     private final Colouring colouring;
-    private final Supplier<String> problem;
     private final Floating hint = new Floating("hint", false);
     private final Floating words = new Floating("about-word", true);
     private int hintFor = -1;
@@ -41,14 +40,12 @@ final class ScriptWords {
      * @param cell the script's id
      * @param advice whom to ask
      * @param colouring the colours with the marks
-     * @param problem what is wrong with the script, in words
      */
-    ScriptWords(SourceArea area, String cell, ScriptAdvice advice, Colouring colouring, Supplier<String> problem) {
+    ScriptWords(SourceArea area, String cell, ScriptAdvice advice, Colouring colouring) {
         this.area = area;
         this.cell = cell;
         this.advice = advice;
         this.colouring = colouring;
-        this.problem = problem;
         area.setMouseOverTextDelay(HOVER);
         area.addEventHandler(
                 MouseOverTextEvent.MOUSE_OVER_TEXT_BEGIN,
@@ -79,16 +76,30 @@ final class ScriptWords {
     }
 
     private void goToError(KeyEvent key) {
-        colouring.marks(Colouring.Mark.ERROR).stream().findFirst().ifPresent(mark -> {
-            key.consume();
-            area.moveTo(mark.line(), Math.min(mark.from(), area.getParagraphLength(mark.line())));
-            area.requestFollowCaret();
-            area.getCaretBounds().ifPresent(bounds -> showWords(bounds, wrong()));
-        });
+        List<SourceMark> marks = colouring.marks(Colouring.Mark.ERROR).stream()
+                .sorted(Comparator.comparingInt(SourceMark::line).thenComparingInt(SourceMark::from))
+                .toList();
+        marks.stream()
+                .filter(this::isBehindCaret)
+                .findFirst()
+                .or(() -> marks.stream().findFirst())
+                .ifPresent(mark -> {
+                    key.consume();
+                    area.moveTo(mark.line(), Math.min(mark.from(), area.getParagraphLength(mark.line())));
+                    area.requestFollowCaret();
+                    area.getCaretBounds().ifPresent(bounds -> showWords(bounds, wrong(List.of(mark))));
+                });
     }
 
-    private List<Node> wrong() {
-        return List.of(Floating.label("✕ " + problem.get(), "script-problem"));
+    private boolean isBehindCaret(SourceMark mark) {
+        int line = area.getCurrentParagraph();
+        return mark.line() > line || (mark.line() == line && mark.from() > area.getCaretColumn());
+    }
+
+    private static List<Node> wrong(List<SourceMark> marks) {
+        return marks.stream()
+                .map(mark -> (Node) Floating.label("✕ " + mark.words(), "script-problem"))
+                .toList();
     }
 
     void hide() {
@@ -97,17 +108,19 @@ final class ScriptWords {
         words.hide();
     }
 
-    private boolean isWrong(int offset) {
+    private List<SourceMark> wrongAt(int offset) {
         var place = area.offsetToPosition(Math.min(offset, area.getLength()), Bias.Forward);
         return colouring.marks(Colouring.Mark.ERROR).stream()
-                .anyMatch(mark -> mark.line() == place.getMajor()
+                .filter(mark -> mark.line() == place.getMajor()
                         && mark.from() <= place.getMinor()
-                        && place.getMinor() <= mark.to());
+                        && place.getMinor() <= mark.to())
+                .toList();
     }
 
     private void about(int offset, Bounds place) {
-        if (isWrong(offset) && !problem.get().isEmpty()) {
-            showWords(place, wrong());
+        List<SourceMark> wrong = wrongAt(offset);
+        if (!wrong.isEmpty()) {
+            showWords(place, wrong(wrong));
             return;
         }
         var at = area.offsetToPosition(Math.min(offset, area.getLength()), Bias.Forward);

@@ -2,6 +2,7 @@ package leverwright.face.desk.editor;
 
 import javafx.beans.InvalidationListener;
 import javafx.event.Event;
+import javafx.geometry.Orientation;
 import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -9,8 +10,8 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
-import javafx.scene.text.Text;
 import org.fxmisc.flowless.VirtualizedScrollPane;
+import org.fxmisc.richtext.model.Paragraph;
 import org.fxmisc.wellbehaved.event.EventPattern;
 import org.fxmisc.wellbehaved.event.InputMap;
 import org.fxmisc.wellbehaved.event.Nodes;
@@ -37,16 +38,13 @@ final class SourceFrame extends Region {
 
     private final SourceArea area;
     private final VirtualizedScrollPane<SourceArea> pane;
-    private final Text measure = new Text("x");
+    private final SourceHeight measure = new SourceHeight();
     private final InvalidationListener grow = changed -> requestLayout();
     private boolean leaving;
 
     SourceFrame(SourceArea area) {
         this.area = area;
         pane = new VirtualizedScrollPane<>(area);
-        measure.getStyleClass().add("source-measure");
-        measure.setManaged(false);
-        measure.setVisible(false);
         getStyleClass().add("source-frame");
         getChildren().addAll(measure, pane);
         area.getParagraphs().sizeProperty().addListener(grow);
@@ -103,19 +101,26 @@ final class SourceFrame extends Region {
         return event.getDeltaY() > 0 ? at > 0.5 : at < most - 0.5;
     }
 
+    private Iterable<String> lines() {
+        return () -> area.getParagraphs().stream().map(Paragraph::getText).iterator();
+    }
+
     private boolean isLong() {
         return area.getParagraphs().size() > MOST_LINES;
     }
 
     @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
     protected double computePrefHeight(double width) {
-        double line = Math.ceil(measure.getLayoutBounds().getHeight());
-        double text = isLong()
-                ? MOST_LINES * line
-                : area.getWidth() > 0
-                        ? area.prefHeight(-1)
-                        : area.getParagraphs().size() * line;
-        return snapSizeY(Math.max(text, line) + snappedTopInset() + snappedBottomInset());
+        double wide = (width > 0 ? width : getWidth()) - snappedLeftInset() - snappedRightInset();
+        double inside = wide - area.snappedLeftInset() - area.snappedRightInset();
+        double text = isLong() ? MOST_LINES * measure.row() : measure.of(lines(), inside, Integer.MAX_VALUE);
+        text += area.snappedTopInset() + area.snappedBottomInset();
+        return snapSizeY(text + snappedTopInset() + snappedBottomInset());
     }
 
     @Override

@@ -8,6 +8,7 @@ import leverwright.run.result.Result;
 import leverwright.workbook.document.CellRecord;
 import leverwright.workbook.session.CellOutcome;
 import leverwright.workbook.session.CleanRun;
+import leverwright.workbook.session.Fault;
 import leverwright.workbook.session.Span;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param results the results in order, printed text last; those of before while the cell runs or is stale
  * @param dials the dials it declares
  * @param problem what went wrong, in words; while it runs, how far a study is; empty when there is nothing to say
- * @param span where in the script it went wrong, or null when no place is known
+ * @param faults every place in the script that is wrong, the one that the problem speaks of first; empty when no place is
+ *     known
  * @param elapsed how long it ran
  * @param recorded whether the results are those of the file and nothing was run
  */
@@ -27,18 +29,24 @@ public record CellShown(
         List<Result> results,
         List<DialDeclared> dials,
         String problem,
-        @Nullable Span span,
+        List<Fault> faults,
         Duration elapsed,
         boolean recorded) {
 
     /** A script of which nothing is known. */
     static final CellShown NOTHING =
-            new CellShown(CellState.NOT_RUN, List.of(), List.of(), "", null, Duration.ZERO, false);
+            new CellShown(CellState.NOT_RUN, List.of(), List.of(), "", List.of(), Duration.ZERO, false);
 
     /** Copies the lists. */
     public CellShown {
         results = List.copyOf(results);
         dials = List.copyOf(dials);
+        faults = List.copyOf(faults);
+    }
+
+    /** Returns where in the script it went wrong first, or null when no place is known. */
+    public @Nullable Span span() {
+        return faults.isEmpty() ? null : faults.get(0).span();
     }
 
     static CellShown of(CellOutcome outcome, CellShown before) {
@@ -48,7 +56,7 @@ public record CellShown(
                     before.results(),
                     before.dials(),
                     outcome.message(),
-                    null,
+                    List.of(),
                     before.elapsed(),
                     before.recorded());
         }
@@ -57,7 +65,7 @@ public record CellShown(
                 CleanRun.shown(outcome),
                 outcome.dials(),
                 outcome.message(),
-                outcome.span(),
+                outcome.faults(),
                 outcome.elapsed(),
                 false);
     }
@@ -69,12 +77,12 @@ public record CellShown(
                 record.results(),
                 record.dials(),
                 record.problem(),
-                null,
+                List.of(),
                 Duration.ZERO,
                 true);
     }
 
     CellShown in(CellState other) {
-        return new CellShown(other, results, dials, problem, span, elapsed, recorded);
+        return new CellShown(other, results, dials, problem, faults, elapsed, recorded);
     }
 }

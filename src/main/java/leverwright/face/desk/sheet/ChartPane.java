@@ -48,6 +48,7 @@ final class ChartPane extends PicturePane<DrawnChart> {
     private double from = Double.NaN;
     private double to = Double.NaN;
     private int at = -1;
+    private boolean byMouse;
     private double pressed = Double.NaN;
     private boolean dragging;
 
@@ -68,14 +69,15 @@ final class ChartPane extends PicturePane<DrawnChart> {
         over().getChildren().addAll(stretch, crosshair, readout);
         over().setMouseTransparent(true);
         setOnMouseMoved(event -> read(event.getX()));
-        setOnMouseExited(event -> hide());
+        setOnMouseEntered(event -> read(event.getX()));
+        setOnMouseExited(event -> forget());
         setOnMousePressed(this::press);
         setOnMouseDragged(this::drag);
         setOnMouseReleased(this::release);
         setOnKeyPressed(this::key);
         focusedProperty().addListener((property, before, now) -> {
             if (!now) {
-                hide();
+                forget();
             }
         });
     }
@@ -92,8 +94,14 @@ final class ChartPane extends PicturePane<DrawnChart> {
             whole.set(true);
             at = -1;
         }
+        boolean moved = last != null
+                && !Objects.equals(last.curves().current(), now.curves().current());
         result = now;
         ghost = before;
+        if (moved && !byMouse && at != ChartReadout.present(now.curves())) {
+            // The dial went elsewhere: the keys go on from there.
+            forget();
+        }
         redraw();
     }
 
@@ -151,9 +159,10 @@ final class ChartPane extends PicturePane<DrawnChart> {
         }
         PlotArea plot = chart.plots().get(0);
         if (!plot.reaches(x / factor())) {
-            hide();
+            forget();
             return;
         }
+        byMouse = true;
         at = ChartReadout.nearest(now.curves(), plot.settingAt(x / factor()), from, to);
         mark(at);
     }
@@ -213,6 +222,13 @@ final class ChartPane extends PicturePane<DrawnChart> {
         crosshair.setVisible(false);
         readout.setVisible(false);
         dots.forEach(dot -> dot.setVisible(false));
+    }
+
+    /** Reads nothing out any more; keys begin at the present setting again. */
+    private void forget() {
+        hide();
+        at = -1;
+        byMouse = false;
     }
 
     private void press(MouseEvent event) {
@@ -318,6 +334,7 @@ final class ChartPane extends PicturePane<DrawnChart> {
         };
         if (next >= 0 || event.getCode().isNavigationKey()) {
             at = ChartReadout.within(now.curves(), Math.max(0, Math.min(last, next)), from, to);
+            byMouse = false;
             mark(at);
             event.consume();
         } else if (next == -2) {
@@ -331,8 +348,7 @@ final class ChartPane extends PicturePane<DrawnChart> {
             return start;
         }
         boolean shown = readout.isVisible();
-        hide();
-        at = -1;
+        forget();
         return shown ? -2 : -1;
     }
 

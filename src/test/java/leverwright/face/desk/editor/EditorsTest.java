@@ -137,6 +137,39 @@ class EditorsTest {
         return (SourceArea) stage.getScene().getFocusOwner();
     }
 
+    @Test
+    void sourceStandsWholeAtEveryWidth() throws Exception {
+        String script = "var hinge = romanianDeadlift().barbell(kg(50)).barAhead(cm(3)).torsoLean(deg(45));\n\n"
+                + "sweep(TORSO_LEAN).from(deg(10)).to(deg(80)).of(hinge).chart(moment(HIP), tiltRule(HIP)) // 𝛼 and ω\n}";
+        at(() -> {
+            model.type(model.cells().get(0).id(), script, 0);
+            model.addNote(
+                    1, "A note that is **long** enough to be broken, in several places, whatever the width.\n\nEnd");
+            lay();
+            return 0;
+        });
+        for (CellView cell : at(() -> List.copyOf(model.cells()))) {
+            SourceArea area = at(() -> area(cell.id()));
+            for (double width : new double[] {900, 320, 610, 250, 480}) {
+                at(() -> {
+                    column.setMinWidth(width);
+                    column.setMaxWidth(width);
+                    return 0;
+                });
+                Thread.sleep(150);
+                at(() -> {
+                    double text = area.totalHeightEstimateProperty().getValue();
+                    assertEquals(text, area.getHeight(), 4, () -> cell.id() + " at " + width);
+                    assertEquals(
+                            area.getParagraphs().size() - 1,
+                            area.lastVisibleParToAllParIndex(),
+                            () -> cell.id() + " at " + width);
+                    return 0;
+                });
+            }
+        }
+    }
+
     private void assertAgree(String step) {
         for (CellView cell : model.cells()) {
             Region editor = editors.get(cell.id());

@@ -148,6 +148,31 @@ class SheetPaneTest {
     }
 
     @Test
+    void keysReadAChartOnFromTheDialWhereverTheMouseOrTheKeysWereBefore() throws Exception {
+        show(SheetBench.demo());
+        ChartPane chart = chart("lean-sweep");
+        Point2D right = bench.at(() -> chart.localToScreen(chart.placeOf(190).orElseThrow()));
+        bench.robot.moveTo(right.getX(), right.getY());
+        bench.until("read out", () -> !chart.readoutWords().isEmpty());
+        bench.robot.moveTo(right.getX(), right.getY() - 700);
+        bench.until("let go", () -> chart.readoutWords().isEmpty());
+        bench.doing(chart::requestFocus);
+        bench.robot.push(KeyCode.LEFT);
+        // The two computed points nearest to 45 degrees.
+        bench.until("at the dial", () -> chart.readoutWords().matches("(?s)" + LEAN + " (44.82|45.18).*"));
+        bench.robot.push(KeyCode.END);
+        bench.until("at the end", () -> chart.readoutWords().startsWith(LEAN + " 80"));
+        bench.doing(() -> bench.model.turn(LEAN, Math.toRadians(60)));
+        bench.until("let go", () -> chart.readoutWords().isEmpty());
+        bench.untilFresh();
+        bench.robot.push(KeyCode.RIGHT);
+        // The computed point nearest to 60 degrees.
+        bench.until("at the dial again", () -> chart.readoutWords().startsWith(LEAN + " 59.95"));
+        bench.robot.push(KeyCode.RIGHT);
+        bench.until("one further", () -> chart.readoutWords().startsWith(LEAN + " 60.3"));
+    }
+
+    @Test
     void aJointIsDraggedOnItsWayAndTurnsItsDial() throws Exception {
         show(SheetBench.demo());
         FigurePane figure = bench.wait(bench.side, FigurePane.class, found -> found.drawn() != null);
