@@ -100,7 +100,7 @@ final class KeptCellCodec {
         ParsedCell.Value value = in.readBoolean()
                 ? new ParsedCell.Value(in.readInt(), in.readInt(), in.readInt(), in.readBoolean())
                 : null;
-        return new ParsedCell(script, className, elements, names, value, null);
+        return new ParsedCell(script, className, elements, names, value, List.of());
     }
 
     private static Part.Kind kind(String name) throws IOException {
