@@ -1,8 +1,10 @@
 package leverwright.mechanics.body;
 
 import java.util.List;
+import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Mass;
+import leverwright.mechanics.measure.Moment;
 import leverwright.mechanics.measure.Ratio;
 
 /**
@@ -219,6 +221,30 @@ public final class Lifter {
     /** Returns this lifter with something that must be said on every result. */
     public Lifter with(Circumstance circumstance) {
         return new Lifter(inputs.with(circumstance));
+    }
+
+    /**
+     * Returns this lifter with a measured strength, by which every word about muscles then calibrates them: {@code
+     * ines.tested(KNEE, newtonMetres(180), deg(60))}.
+     *
+     * @param joint about which, seen from the side
+     * @param moment one side, held still (low back: in total); positive for the joint's positive action: extension,
+     *     plantarflexion at the ankle; negative for flexion
+     * @param angle flexion of the joint (dorsiflexion at the ankle) at which it was measured
+     * @throws IllegalArgumentException if the moment is 0 or beyond 2000 N·m, or the joint is the neck
+     */
+    public Lifter tested(Joint joint, Moment moment, Angle angle) {
+        return tested(new StrengthTest(joint, moment, angle, "dynamometer"));
+    }
+
+    /** Returns this lifter with one more measured strength. */
+    public Lifter tested(StrengthTest test) {
+        return new Lifter(inputs.with(test));
+    }
+
+    /** Returns the measured strengths of this lifter, in the order in which they were given. */
+    public List<StrengthTest> tests() {
+        return inputs.tests();
     }
 
     /** Returns the name for print. */

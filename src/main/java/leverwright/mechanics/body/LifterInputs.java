@@ -20,7 +20,8 @@ record LifterInputs(
         Map<Segment, Length> centres,
         Map<Landmark, Length> places,
         int age,
-        List<Circumstance> circumstances) {
+        List<Circumstance> circumstances,
+        List<StrengthTest> tests) {
     /** Age of a lifter whose age was not said. */
     static final int AGE_NOT_SAID = -1;
 
@@ -53,6 +54,7 @@ record LifterInputs(
         centres = copy(centres, Segment.class);
         places = copy(places, Landmark.class);
         circumstances = List.copyOf(circumstances);
+        tests = List.copyOf(tests);
     }
 
     static LifterInputs of(String name, Sex sex, Length stature, Mass mass) {
@@ -67,6 +69,7 @@ record LifterInputs(
                 new EnumMap<>(Segment.class),
                 new EnumMap<>(Landmark.class),
                 AGE_NOT_SAID,
+                List.of(),
                 List.of());
     }
 
@@ -92,43 +95,46 @@ record LifterInputs(
 
     LifterInputs withTable(SegmentTable other) {
         return new LifterInputs(
-                name, sex, stature, bodyMass, other, lengths, masses, centres, places, age, circumstances);
+                name, sex, stature, bodyMass, other, lengths, masses, centres, places, age, circumstances, tests);
     }
 
     LifterInputs withStature(Length other) {
         return new LifterInputs(
-                name, sex, other, bodyMass, table, lengths, masses, centres, places, age, circumstances);
+                name, sex, other, bodyMass, table, lengths, masses, centres, places, age, circumstances, tests);
     }
 
     LifterInputs withBodyMass(Mass other) {
-        return new LifterInputs(name, sex, stature, other, table, lengths, masses, centres, places, age, circumstances);
+        return new LifterInputs(
+                name, sex, stature, other, table, lengths, masses, centres, places, age, circumstances, tests);
     }
 
     LifterInputs withLength(Segment segment, Length length) {
         Map<Segment, Length> more = with(lengths, segment, length, Segment.class);
-        return new LifterInputs(name, sex, stature, bodyMass, table, more, masses, centres, places, age, circumstances);
+        return new LifterInputs(
+                name, sex, stature, bodyMass, table, more, masses, centres, places, age, circumstances, tests);
     }
 
     LifterInputs withMass(Segment segment, Mass mass) {
         Map<Segment, Mass> more = with(masses, segment, mass, Segment.class);
         return new LifterInputs(
-                name, sex, stature, bodyMass, table, lengths, more, centres, places, age, circumstances);
+                name, sex, stature, bodyMass, table, lengths, more, centres, places, age, circumstances, tests);
     }
 
     LifterInputs withCentre(Segment segment, Length centre) {
         Map<Segment, Length> more = with(centres, segment, centre, Segment.class);
-        return new LifterInputs(name, sex, stature, bodyMass, table, lengths, masses, more, places, age, circumstances);
+        return new LifterInputs(
+                name, sex, stature, bodyMass, table, lengths, masses, more, places, age, circumstances, tests);
     }
 
     LifterInputs withPlace(Landmark landmark, Length place) {
         Map<Landmark, Length> more = with(places, landmark, place, Landmark.class);
         return new LifterInputs(
-                name, sex, stature, bodyMass, table, lengths, masses, centres, more, age, circumstances);
+                name, sex, stature, bodyMass, table, lengths, masses, centres, more, age, circumstances, tests);
     }
 
     LifterInputs withAge(int years) {
         return new LifterInputs(
-                name, sex, stature, bodyMass, table, lengths, masses, centres, places, years, circumstances);
+                name, sex, stature, bodyMass, table, lengths, masses, centres, places, years, circumstances, tests);
     }
 
     LifterInputs with(Circumstance circumstance) {
@@ -136,6 +142,14 @@ record LifterInputs(
         if (!more.contains(circumstance)) {
             more.add(circumstance);
         }
-        return new LifterInputs(name, sex, stature, bodyMass, table, lengths, masses, centres, places, age, more);
+        return new LifterInputs(
+                name, sex, stature, bodyMass, table, lengths, masses, centres, places, age, more, tests);
+    }
+
+    LifterInputs with(StrengthTest test) {
+        List<StrengthTest> more = new ArrayList<>(tests);
+        more.add(test);
+        return new LifterInputs(
+                name, sex, stature, bodyMass, table, lengths, masses, centres, places, age, circumstances, more);
     }
 }

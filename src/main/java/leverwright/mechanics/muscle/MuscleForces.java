@@ -10,6 +10,9 @@ import java.util.Set;
 
 /** How muscles share the moments of a posture: forces N, one side (trunk: both sides together). */
 public final class MuscleForces {
+    /** What is asked for leaves a hair to choose. */
+    private static final double BEYOND = 1 + 1e-7;
+
     private final MuscleModel model;
     private final List<MuscleState> states;
     private final Map<Axis, Double> moments;
@@ -27,7 +30,13 @@ public final class MuscleForces {
         if (states.isEmpty()) {
             throw new IllegalArgumentException("no muscle on file works about the axes of this posture");
         }
-        SharingProblem problem = problem(model, states, moments, List.of());
+        return new MuscleForces(model, states, moments, solve(model, states, moments, 1));
+    }
+
+    /** Shares among muscles that are all so many times as strong. */
+    private static SharingSolution solve(
+            MuscleModel model, List<MuscleState> states, Map<Axis, Double> moments, double stronger) {
+        SharingProblem problem = problem(model, states, moments, List.of(), stronger);
         SharingSolution plain = Sharing.solve(problem, model.rule());
         List<Axis> against = new ArrayList<>();
         double part = model.coContraction().si();
@@ -43,14 +52,32 @@ public final class MuscleForces {
                 }
             }
         }
-        SharingSolution solution =
-                against.isEmpty() ? plain : Sharing.solve(problem(model, states, moments, against), model.rule());
-        return new MuscleForces(model, states, moments, solution);
+        return against.isEmpty()
+                ? plain
+                : Sharing.solve(problem(model, states, moments, against, stronger), model.rule());
+    }
+
+    /**
+     * Returns what the moments ask for where the muscles cannot make them: the forces of muscles that are all as much stronger
+     * as they would have to be, so that capacity used is above 1 for those that lack; these forces themselves where they can.
+     *
+     * @throws IllegalArgumentException if no muscle of an axis makes its moment at all
+     */
+    public MuscleForces asked() {
+        double scale = greatestScale();
+        if (feasible() || scale <= 0) {
+            return this;
+        }
+        return new MuscleForces(model, states, moments, solve(model, states, moments, BEYOND / scale));
     }
 
     /** Rows: every axis, and for some of them what the muscles against its moment make. */
     private static SharingProblem problem(
-            MuscleModel model, List<MuscleState> states, Map<Axis, Double> moments, List<Axis> against) {
+            MuscleModel model,
+            List<MuscleState> states,
+            Map<Axis, Double> moments,
+            List<Axis> against,
+            double stronger) {
         int rows = moments.size() + against.size();
         int n = states.size();
         double[][] arms = new double[rows][n];
@@ -81,7 +108,7 @@ public final class MuscleForces {
         for (int i = 0; i < n; i++) {
             muscles.add(states.get(i).muscle().words());
             divisors[i] = model.divisorOf(states.get(i));
-            limits[i] = states.get(i).capacity();
+            limits[i] = states.get(i).capacity() * stronger;
         }
         return SharingProblem.of(names, muscles, arms, right, divisors, limits);
     }
@@ -153,7 +180,7 @@ public final class MuscleForces {
         return sum;
     }
 
-    /** Returns force over capacity of some muscles together, 0 to 1. */
+    /** Returns force over capacity of some muscles together, 0 to 1; above 1 only in what is {@link #asked}. */
     public double capacityUsed(Muscles muscles) {
         return force(muscles) / capacity(muscles);
     }
@@ -175,7 +202,7 @@ public final class MuscleForces {
             others.remove(axis);
             double scale = others.isEmpty()
                     ? Double.POSITIVE_INFINITY
-                    : Sharing.solve(problem(model, states, others, List.of()), model.rule())
+                    : Sharing.solve(problem(model, states, others, List.of(), 1), model.rule())
                             .greatestScale()
                             .orElse(Double.POSITIVE_INFINITY);
             if (scale > most) {

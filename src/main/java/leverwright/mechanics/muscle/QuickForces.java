@@ -20,7 +20,12 @@ public final class QuickForces {
     private boolean asked;
     private boolean settled;
 
-    QuickForces(MuscleModel model, Lifter lifter, Map<Axis, Double> momentsByAxis, Map<Axis, Double> angles) {
+    QuickForces(
+            MuscleModel model,
+            Lifter lifter,
+            Map<Axis, Double> momentsByAxis,
+            Map<Axis, Double> angles,
+            double... strengths) {
         int joints = angles.size();
         arms = new double[joints][MUSCLES.length];
         moments = new double[joints];
@@ -34,16 +39,15 @@ public final class QuickForces {
             j++;
         }
         for (int i = 0; i < MUSCLES.length; i++) {
-            muscle(model, lifter, i, axes, at);
+            muscle(model, lifter, i, strengths[i], axes, at);
         }
     }
 
-    private void muscle(MuscleModel model, Lifter lifter, int i, Axis[] axes, double... angles) {
+    private void muscle(MuscleModel model, Lifter lifter, int i, double strength, Axis[] axes, double... angles) {
         MuscleTable table = model.table(lifter.sex());
         double size = model.size(lifter);
         double longer = 0;
         double shortening = 0;
-        double tested = Double.NaN;
         for (int j = 0; j < axes.length; j++) {
             ArmCurve curve = table.curve(i, axes[j]);
             if (curve == null) {
@@ -58,9 +62,6 @@ public final class QuickForces {
             if (!Double.isNaN(from)) {
                 longer += axes[j].lengthens() * curve.lengthening(from, angles[j]) * size * factor;
             }
-            if (Double.isNaN(tested)) {
-                tested = model.tested(lifter, axes[j], arm);
-            }
         }
         if (present[i]) {
             double area = model.area(lifter, MUSCLES[i], table.area[i]);
@@ -69,7 +70,7 @@ public final class QuickForces {
                     MUSCLES[i],
                     area,
                     table.tension[i],
-                    Double.isNaN(tested) ? 1 : tested,
+                    strength,
                     longer,
                     shortening,
                     model.optimum(MUSCLES[i], table.optimumLength[i]),
@@ -169,16 +170,14 @@ public final class QuickForces {
         return settled;
     }
 
-    /** The greatest moment about the first axis, with every muscle of one direction at its capacity, N·m. */
-    double greatestMoment(boolean positive) {
-        double sum = 0;
+    /** The moment about the first axis of every muscle of one direction at its capacity, N·m by its place. */
+    double[] greatestMoments(boolean positive) {
+        double[] made = new double[MUSCLES.length];
         for (int i = 0; i < MUSCLES.length; i++) {
             double arm = arms[0][i];
-            if (present[i] && arm > 0 == positive) {
-                sum += Math.abs(arm) * capacities[i];
-            }
+            made[i] = present[i] && arm > 0 == positive ? Math.abs(arm) * capacities[i] : 0;
         }
-        return sum;
+        return made;
     }
 
     /** Returns whether any of some muscles works about an axis of this posture. */

@@ -2,10 +2,13 @@ package leverwright.mechanics.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
+import leverwright.mechanics.measure.Dimension;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.muscle.Axis;
@@ -64,6 +67,30 @@ public final class GreatestLoad<Q extends Measure<Q>> implements Listed {
     /** Returns the same with another model of the muscles. */
     public GreatestLoad<Q> with(MuscleModel other) {
         return new GreatestLoad<>(performance, load, other, turned, from, to);
+    }
+
+    /**
+     * Says how heavy the load of a posture may be in a model; empty where the exercise has no mass to change.
+     */
+    static String inWords(HeldPosture held, MuscleModel model) {
+        Performance performance = held.performance();
+        for (Knob<?> knob : performance.exercise().knobs()) {
+            if (knob.unit().dimension() == Dimension.MASS) {
+                return inWords(new GreatestLoad<>(performance, knob, model, null, 0, 0));
+            }
+        }
+        return "";
+    }
+
+    private static <Q extends Measure<Q>> String inWords(GreatestLoad<Q> search) {
+        String name = search.load.name().toLowerCase(Locale.ROOT);
+        try {
+            double si = search.si();
+            return "Greatest " + name + " that this model holds here: "
+                    + search.load.least().with(NumberText.rounded(si, 3).doubleValue(), 0) + ".";
+        } catch (IllegalArgumentException notEvenTheLeast) {
+            return "Not even " + search.load.least() + " of " + name + " are held here in this model.";
+        }
     }
 
     private List<HeldPosture> postures(double si) {
@@ -136,10 +163,7 @@ public final class GreatestLoad<Q extends Measure<Q>> implements Listed {
         Working working = Working.of(label, List.of(step))
                 .checked(List.of(
                         Step.given("share", Ratio.of(Math.min(scale(si), 1e6)), "greatest share at this load")));
-        return Answer.of(label, value, Sides.TOTAL, working)
-                .noted(List.of(
-                        model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.",
-                        CAUTION));
+        return Answer.of(label, value, Sides.TOTAL, working).noted(List.of(model.basis(performance.lifter()), CAUTION));
     }
 
     /** Returns load, limiting joint action and the muscle that is full first. */

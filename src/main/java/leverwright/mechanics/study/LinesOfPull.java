@@ -50,9 +50,10 @@ final class LinesOfPull {
         }
         List<Sketch.Shape> shapes = new ArrayList<>(sketch.shapes());
         List<String> notes = new ArrayList<>(sketch.notes());
-        for (MuscleForces forces : Shares.parts(held, model)) {
+        for (MuscleForces own : Shares.parts(held, model)) {
+            Shares.beyond(own).ifPresent(notes::add);
+            MuscleForces forces = own.asked();
             if (!forces.feasible()) {
-                notes.add("Not drawn: " + forces.solution().shortage() + ".");
                 continue;
             }
             for (Drawn drawn : DRAWN) {
@@ -64,7 +65,7 @@ final class LinesOfPull {
         notes.add(
                 "Muscles pull along the bone in this figure, as far from the joint as their arm, as broad as their force; percent: share"
                         + " of capacity, below 3 % left out. "
-                        + (model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength."));
+                        + model.basis(held.performance().lifter()));
         return new Sketch(sketch.title(), shapes, sketch.handles(), notes);
     }
 

@@ -46,9 +46,7 @@ final class MatchReading {
                             "Match: least over mean of strength ÷ resistance at " + Measured.PLACES + " postures, "
                                     + Measured.course(held.performance()) + ".",
                             "Strength: the greatest moment of the muscles on file about this joint alone. "
-                                    + (model.isPopulationEstimate()
-                                            ? MuscleModel.POPULATION
-                                            : "Calibrated by tested strength.")));
+                                    + model.basis(held.performance().lifter())));
         });
         return reading.ofMuscles(change -> of(joint, change.apply(model)));
     }

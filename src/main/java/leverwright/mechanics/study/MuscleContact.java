@@ -87,7 +87,8 @@ final class MuscleContact {
         }
         double net = pressing(held, joint) / held.mechanism().joint(joint).divisor();
         Axis axis = Axis.valueOf(joint.name());
-        MuscleForces forces = Shares.of(held, model, across(joint));
+        MuscleForces made = Shares.of(held, model, across(joint));
+        MuscleForces forces = made.asked();
         MuscleModel own = Shares.own(held, model);
         List<Step> steps = new ArrayList<>();
         List<Expression> terms = new ArrayList<>();
@@ -116,15 +117,15 @@ final class MuscleContact {
             sum += force;
         }
         Force value = Force.of(sum);
+        List<String> notes = new ArrayList<>();
+        Shares.beyond(made).ifPresent(notes::add);
+        notes.add(Shares.ruleNote(own));
+        notes.add("Muscles are taken to pull along the bone; co-contraction "
+                + Ratio.of(own.coContraction().si()) + ".");
+        notes.add("Joint forces: not for rehabilitation; after injury or surgery ask a clinician. A model's estimate.");
         String label = joint.words() + " compression with shared muscles";
         steps.add(Step.of(
                 "C", Expression.sum(terms), value, "along the " + bone(joint).words() + ", per side"));
-        return Answer.of(label, value, Sides.PER_SIDE, Working.of(label, steps))
-                .noted(
-                        List.of(
-                                Shares.ruleNote(own),
-                                "Muscles are taken to pull along the bone; co-contraction "
-                                        + Ratio.of(own.coContraction().si()) + ".",
-                                "Joint forces: not for rehabilitation; after injury or surgery ask a clinician. A model's estimate."));
+        return Answer.of(label, value, Sides.PER_SIDE, Working.of(label, steps)).noted(notes);
     }
 }

@@ -64,11 +64,11 @@ final class MusclesInMotion {
 
     private List<String> notes() {
         Set<String> notes = new LinkedHashSet<>();
-        notes.add(model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.");
+        notes.add(model.basis(repetition.performance().lifter()));
         notes.add(Shares.ruleNote(model));
         notes.add(
                 "Capacity follows the tempo: fibres that shorten pull less, fibres that lengthen more, by Hill's curve with a/F0"
-                        + " = 0.25 and 1.4 at most when lengthening (both from memory). A gap: the muscles cannot make the moments.");
+                        + " = 0.25 and 1.4 at most when lengthening (both from memory). Above 100 %: the muscles of this model cannot make the moments.");
         notes.addAll(repetition.cautionList());
         return List.copyOf(notes);
     }
@@ -89,6 +89,7 @@ final class MusclesInMotion {
             try {
                 return model.turning(rates)
                         .share(held.performance().lifter(), moments, part.angles())
+                        .asked()
                         .capacityUsed(muscles);
             } catch (IllegalArgumentException cannotBeMade) {
                 return null;

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.exercise.Readings;
@@ -21,6 +22,7 @@ import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Moment;
+import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Stress;
@@ -32,6 +34,7 @@ import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.muscle.MuscleState;
 import leverwright.mechanics.muscle.Muscles;
 import leverwright.mechanics.muscle.QuickForces;
+import leverwright.mechanics.muscle.TestedStrength;
 import leverwright.mechanics.numeric.RandomStream;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Expression;
@@ -65,6 +68,7 @@ public final class Shares implements Listed {
                     + " Licensed practice and local rules come first.";
 
     private static final int BAR = 20;
+    private static final double FULL = 1 + 1e-6;
 
     private final HeldPosture held;
     private final MuscleModel model;
@@ -190,7 +194,7 @@ public final class Shares implements Listed {
             Optional<QuickForces> quick = quick(held, model, muscles);
             return quick.isPresent()
                     ? quick.get().force(muscles)
-                    : of(held, model, muscles).force(muscles);
+                    : of(held, model, muscles).asked().force(muscles);
         };
         Reading<Force> reading = Reading.of(
                 "force of the " + muscles.words(),
@@ -214,7 +218,7 @@ public final class Shares implements Listed {
             Optional<QuickForces> quick = quick(held, model, muscles);
             return quick.isPresent()
                     ? quick.get().capacityUsed(muscles)
-                    : of(held, model, muscles).capacityUsed(muscles);
+                    : of(held, model, muscles).asked().capacityUsed(muscles);
         };
         String label = "capacity used of the " + muscles.words();
         Reading<Ratio> reading = Reading.of(
@@ -255,7 +259,7 @@ public final class Shares implements Listed {
                                 Step.given(
                                         "length",
                                         Ratio.of(meanLength(forces, muscles)),
-                                        "1 + 0.55 of the integral of the muscle arms from the angles of optimum, over the optimum length"))));
+                                        "1 + the fibres' part (all in the vasti, 0.55 elsewhere) of the integral of the muscle arms from the angles of optimum, over the optimum length"))));
         return reading.ofMuscles(change -> length(muscles, change.apply(model)));
     }
 
@@ -284,7 +288,8 @@ public final class Shares implements Listed {
             ToDoubleFunction<MuscleForces> drawn,
             ToDoubleFunction<HeldPosture> again,
             Steps steps) {
-        MuscleForces forces = of(held, model, muscles);
+        MuscleForces own = of(held, model, muscles);
+        MuscleForces forces = own.asked();
         double[] draws = draws(held, model, muscles, drawn);
         HeldPosture.Span span = held.span(Reading.<M>of(
                 label,
@@ -299,13 +304,8 @@ public final class Shares implements Listed {
             high = Math.max(high, draws[draws.length - 1 - draws.length / 20]);
         }
         Set<String> notes = new LinkedHashSet<>();
-        if (model.isPopulationEstimate()) {
-            notes.add(MuscleModel.POPULATION);
-        }
-        model.tests()
-                .forEach(test -> notes.add("Calibrated by " + test.how() + ": "
-                        + test.axis().action(test.moment().si()) + " " + test.moment() + " at " + test.angle()
-                        + "; actions not tested stay a population estimate."));
+        beyond(own).ifPresent(words -> notes.add(words + greatest(held, model)));
+        notes.addAll(basis(held, model, own));
         notes.addAll(forces.marks(muscles));
         notes.addAll(held.performance().muscles().words());
         notes.add(ruleNote(own(held, model)));
@@ -324,6 +324,53 @@ public final class Shares implements Listed {
                 .noted(notes);
     }
 
+    private Lifter lifter() {
+        return held.performance().lifter();
+    }
+
+    /** What the strength of the muscles in play rests on: tests of the lifter, published means, or areas alone. */
+    private static List<String> basis(HeldPosture held, MuscleModel model, MuscleForces forces) {
+        Lifter lifter = held.performance().lifter();
+        List<String> notes = new ArrayList<>();
+        if (model.isPopulationEstimate(lifter)) {
+            notes.add(MuscleModel.POPULATION);
+        }
+        model.tests(lifter)
+                .forEach(test -> notes.add("Calibrated by " + test.how() + ": " + told(test)
+                        + "; actions not tested stay a population estimate."));
+        List<String> means = new ArrayList<>();
+        for (TestedStrength mean : model.means(lifter)) {
+            double moment = forces.moments().getOrDefault(mean.axis(), 0.0);
+            if (moment * mean.moment().si() > 0) {
+                means.add(told(mean) + " (" + mean.how().substring(mean.how().indexOf(", ") + 2) + ")");
+            }
+        }
+        if (!means.isEmpty()) {
+            notes.add("As strong as people on average: " + String.join("; ", means) + ".");
+        }
+        return notes;
+    }
+
+    private static String told(TestedStrength test) {
+        return test.axis().action(test.moment().si()) + " "
+                + NumberText.print(NumberText.rounded(Math.abs(test.moment().si()), 3)) + " N·m at " + test.angle();
+    }
+
+    /** Says that the muscles cannot hold this, and what the numbers then mean; empty if they can. */
+    static Optional<String> beyond(MuscleForces forces) {
+        return forces.feasible()
+                ? Optional.empty()
+                : Optional.of("Beyond this model: " + forces.solution().shortage()
+                        + ". What is shown is what is asked: above 100 % of capacity, muscles that much stronger.");
+    }
+
+    /** The greatest load that the model holds in the posture, where the exercise has a load to change. */
+    private static String greatest(HeldPosture held, MuscleModel model) {
+        String found = GreatestLoad.inWords(held, model);
+        return (found.isEmpty() ? "" : " " + found)
+                + " A test of the lifter, tested(…), takes the place of this estimate.";
+    }
+
     static String ruleNote(MuscleModel model) {
         return "Shared by " + model.rule().words() + ", divided by " + model.divisor()
                 + (model.coContraction().si() > 0
@@ -339,7 +386,7 @@ public final class Shares implements Listed {
         for (int k = 0; k < DRAWS; k++) {
             MuscleModel drawn = model.drawn(random, held.performance().lifter().sex());
             try {
-                values.add(value.applyAsDouble(of(held, drawn, muscles)));
+                values.add(value.applyAsDouble(of(held, drawn, muscles).asked()));
             } catch (IllegalArgumentException cannot) {
                 continue;
             }
@@ -475,12 +522,13 @@ public final class Shares implements Listed {
     public Listing listing() {
         List<List<Object>> rows = new ArrayList<>();
         Set<String> notes = new LinkedHashSet<>();
-        notes.add(model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.");
+        notes.add(model.basis(lifter()));
         notes.addAll(held.performance().muscles().words());
         notes.add(ruleNote(model));
-        for (MuscleForces forces : parts(held, model)) {
+        for (MuscleForces own : parts(held, model)) {
+            beyond(own).ifPresent(words -> notes.add(words + greatest(held, model)));
+            MuscleForces forces = own.asked();
             if (!forces.feasible()) {
-                notes.add("Here " + forces.solution().shortage() + ".");
                 continue;
             }
             for (MuscleState state : forces.states()) {
@@ -514,10 +562,13 @@ public final class Shares implements Listed {
                 List.copyOf(notes));
     }
 
-    /** A bar of one step for each twentieth of capacity, begun ones counted to the nearest; its pattern tells what it rests on. */
+    /**
+     * A bar of one step for each twentieth of capacity, begun ones counted to the nearest; its pattern tells what it rests on, and
+     * a mark at its end that more than all of capacity is asked.
+     */
     static String bar(double share, boolean read) {
         int steps = (int) Math.rint(BAR * Math.max(0, Math.min(1, share)));
-        return (read ? "█" : "▒").repeat(steps) + "·".repeat(BAR - steps);
+        return (read ? "█" : "▒").repeat(steps) + "·".repeat(BAR - steps) + (share > FULL ? "▶" : "");
     }
 
     private static String percent(double share) {
@@ -542,6 +593,6 @@ public final class Shares implements Listed {
                 "What limits: " + held.performance(),
                 List.of("limiting joint action", "greatest share of these moments", "verdict in this model"),
                 rows,
-                List.of(MuscleModel.POPULATION, CAUTION));
+                List.of(model.basis(lifter()), CAUTION));
     }
 }

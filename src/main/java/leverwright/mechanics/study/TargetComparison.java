@@ -172,7 +172,7 @@ public final class TargetComparison implements Listed {
         Place best = null;
         double most = -1;
         for (Place place : places(entry)) {
-            double force = Shares.of(place.held(), model, target).force(target);
+            double force = Shares.of(place.held(), model, target).asked().force(target);
             if (force > most) {
                 most = force;
                 best = place;
@@ -187,7 +187,8 @@ public final class TargetComparison implements Listed {
         double most = 0;
         List<Place> places = places(entry);
         for (int k = 0; k < places.size(); k++) {
-            double force = Shares.of(places.get(k).held(), model, target).force(target);
+            double force =
+                    Shares.of(places.get(k).held(), model, target).asked().force(target);
             boolean end = places.size() > 1 && (k == 0 || k == places.size() - 1);
             sum += end ? force / 2 : force;
             most = Math.max(most, force);
@@ -220,7 +221,7 @@ public final class TargetComparison implements Listed {
             notes.add(order());
         }
         notes.addAll(List.of(
-                model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.",
+                basis(),
                 Shares.ruleNote(model),
                 "Equal in this table: nothing but the lifter and the model; loads are as set.",
                 "Low back: one extensor muscle with the published arm; joint contact: the shared forces, along the bone.",
@@ -241,6 +242,10 @@ public final class TargetComparison implements Listed {
                         "lowering work"),
                 rows,
                 notes);
+    }
+
+    private String basis() {
+        return model.basis(entries.get(0).performance().lifter());
     }
 
     /** What the first joint that the target crosses presses together with, by the shared forces. */
@@ -282,15 +287,12 @@ public final class TargetComparison implements Listed {
                 new Curves.Axis("part of each exercise's own range", Unit.PERCENT, parts),
                 curves,
                 null,
-                List.of(
-                        model.isPopulationEstimate() ? MuscleModel.POPULATION : "Calibrated by tested strength.",
-                        Shares.ruleNote(model),
-                        CAUTION));
+                List.of(basis(), Shares.ruleNote(model), CAUTION));
     }
 
     private @Nullable Double used(HeldPosture held) {
         try {
-            return Shares.of(held, model, target).capacityUsed(target);
+            return Shares.of(held, model, target).asked().capacityUsed(target);
         } catch (IllegalArgumentException beyondCapacity) {
             return null;
         }
@@ -412,7 +414,7 @@ public final class TargetComparison implements Listed {
         List<Place> peaks = entries.stream().map(this::peak).toList();
         List<Double> values = new ArrayList<>();
         for (Place place : peaks) {
-            values.add(Shares.of(place.held(), model, target).capacityUsed(target));
+            values.add(Shares.of(place.held(), model, target).asked().capacityUsed(target));
         }
         List<Integer> order =
                 new ArrayList<>(IntStream.range(0, values.size()).boxed().toList());
@@ -446,7 +448,7 @@ public final class TargetComparison implements Listed {
         try {
             for (int k = 0; k < peaks.size(); k++) {
                 HeldPosture held = entries.get(k).moved(peaks.get(k), k, parts, random);
-                used.add(Shares.of(held, numbers, target).capacityUsed(target));
+                used.add(Shares.of(held, numbers, target).asked().capacityUsed(target));
             }
         } catch (IllegalArgumentException cannotBeMade) {
             return Optional.empty();

@@ -122,18 +122,56 @@ class SharesTest {
         assertTrue(notes.contains("vastus lateralis: arm about the knee extrapolated"), notes.toString());
     }
 
+    /** A part of the body that lacks strength is shown with what it is asked for, and leaves the others as they are. */
     @Test
-    void whatTheHipCannotHoldLeavesTheBacksAnswerStanding() {
+    void whatTheHipCannotHoldIsShownAsAskedAndLeavesTheBacksAnswerStanding() {
         HeldPosture held = squat(90);
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> shares(held, muscles().tested(Axis.LOW_BACK, newtonMetres(600), deg(0)))
-                        .force(VASTI));
-        assertTrue(shares(held, muscles().tested(Axis.LOW_BACK, newtonMetres(600), deg(0)))
-                        .force(ERECTOR_SPINAE)
-                        .value()
-                        .si()
-                > 0);
+        MuscleModel strongBack = muscles().tested(Axis.LOW_BACK, newtonMetres(600), deg(0));
+        Answer<Ratio> hip = shares(held, strongBack).capacityUsed(GLUTEUS_MAXIMUS);
+        assertTrue(hip.value().si() > 1.2, "asked of the gluteus: " + hip.value());
+        assertTrue(
+                hip.notes().get(0).startsWith("Beyond this model: "),
+                hip.notes().toString());
+        assertTrue(
+                hip.notes().get(0).contains("hip extension lacks"), hip.notes().toString());
+        assertTrue(
+                hip.notes().get(0).contains("Greatest bar that this model holds here"),
+                hip.notes().toString());
+        Answer<Ratio> back = shares(held, strongBack).capacityUsed(ERECTOR_SPINAE);
+        assertTrue(
+                back.value().si() < 1 && !back.notes().get(0).startsWith("Beyond"),
+                back.notes().toString());
+        assertTrue(shares(held, strongBack).listing().rows().stream()
+                .anyMatch(row -> row.get(0).equals("gluteus maximus")));
+    }
+
+    /** What is asked goes on from what can just be made: no jump where the muscles begin to lack. */
+    @Test
+    void whatIsAskedJoinsWhatIsMade() {
+        double bar = greatestLoad(
+                        backSquat().barbell(kg(20)).thighs(LEVEL).by(INES), leverwright.mechanics.exercise.Knobs.BAR)
+                .with(TESTED)
+                .load()
+                .value()
+                .si();
+        for (MuscleGroup group : List.of(QUADRICEPS, HAMSTRINGS)) {
+            double below = capacityUsed(group, TESTED).si(squat(bar * (1 - 1e-6)));
+            double above = capacityUsed(group, TESTED).si(squat(bar * (1 + 1e-6)));
+            assertEquals(below, above, 1e-3, group.words());
+        }
+    }
+
+    @Test
+    void aCommonLiftIsShownAtOnce() {
+        Lifter man = Lifter.lifter("Rudi").of(Sex.MALE, cm(178), kg(78));
+        HeldPosture held = backSquat().barbell(kg(60)).thighs(LEVEL).by(man).posture();
+        Answer<Ratio> used = shares(held).capacityUsed(QUADRICEPS);
+        assertTrue(
+                used.value().si() > 0.2 && used.value().si() < 1, used.value().toString());
+        assertTrue(
+                used.notes().stream().anyMatch(note -> note.contains("Sarabon 2021")),
+                used.notes().toString());
+        assertEquals(MuscleModel.POPULATION, used.notes().get(0));
     }
 
     @Test
@@ -314,7 +352,8 @@ class SharesTest {
     @Test
     void aBarIsAsWideAsTheShareAndItsPatternTellsWhatItRestsOn() {
         assertEquals("██████████··········", Shares.bar(0.51, true));
-        assertEquals("▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒", Shares.bar(1.2, false));
+        assertEquals("▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▶", Shares.bar(1.2, false));
+        assertEquals("▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒", Shares.bar(1, false));
         assertEquals("·".repeat(20), Shares.bar(0, true));
     }
 
