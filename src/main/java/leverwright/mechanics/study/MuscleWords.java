@@ -1,6 +1,8 @@
 package leverwright.mechanics.study;
 
 import leverwright.mechanics.body.Joint;
+import leverwright.mechanics.body.Lifter;
+import leverwright.mechanics.body.StrengthTest;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
@@ -43,6 +45,21 @@ public final class MuscleWords {
 
     /** Returns a model with one more tested lift; see {@link #testedLift(Performance, Joint, int)}. */
     public static MuscleModel testedLift(MuscleModel model, Performance performance, Joint joint, int repetitions) {
+        TestedStrength found = lifted(performance, joint, repetitions);
+        return model.tested(found);
+    }
+
+    /**
+     * Returns a lifter with one more tested lift, by which every word about muscles then calibrates them: {@code
+     * testedBy(kneeExtension().stack(kg(45)).kneeFlexion(deg(60)).by(ines), KNEE, 8)}; see {@link #testedLift(Performance,
+     * Joint, int)}.
+     */
+    public static Lifter testedBy(Performance performance, Joint joint, int repetitions) {
+        TestedStrength found = lifted(performance, joint, repetitions);
+        return performance.lifter().tested(new StrengthTest(joint, found.moment(), found.angle(), found.how()));
+    }
+
+    private static TestedStrength lifted(Performance performance, Joint joint, int repetitions) {
         if (repetitions < 1 || repetitions > 20) {
             throw new IllegalArgumentException("the tested lift has " + repetitions
                     + " repetitions; allowed: 1 to 20, beyond which the rule says nothing");
@@ -56,11 +73,11 @@ public final class MuscleWords {
         double factor = repetitions == 1 ? 1 : 1 + repetitions / 30.0;
         double moment = Readings.moment(joint).si(held) * factor;
         double angle = joint == Joint.LOW_BACK ? 0 : Readings.flexion(joint).si(held);
-        return model.tested(new TestedStrength(
+        return new TestedStrength(
                 Axis.valueOf(joint.name()),
                 Moment.of(moment),
                 Angle.of(angle),
-                "tested lift, " + performance.exercise() + ", repetitions " + repetitions));
+                "tested lift, " + performance.exercise() + ", repetitions " + repetitions);
     }
 
     /** Returns how the muscles share the moments of a posture, by the standard model. */

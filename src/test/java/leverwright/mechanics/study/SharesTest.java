@@ -107,6 +107,9 @@ class SharesTest {
         double moment = Readings.moment(KNEE).si(chair(40));
         assertEquals(moment * 4 / 3, tested.greatestMoment(INES, Axis.KNEE, true, deg(40).si()), 1e-9 * moment);
         assertEquals(0.75, 1 / scaleOf(tested), 1e-9);
+        Lifter strong = MuscleWords.testedBy(
+                kneeExtension().stack(kg(40)).kneeFlexion(deg(40)).by(INES), KNEE, 10);
+        assertEquals(moment * 4 / 3, muscles().greatestMoment(strong, Axis.KNEE, true, deg(40).si()), 1e-9 * moment);
         assertThrows(
                 IllegalArgumentException.class,
                 () -> MuscleWords.testedLift(kneeExtension().by(INES), KNEE, 40));
