@@ -69,10 +69,10 @@ class MuscleVariablesTest {
         assertEquals(force(VASTI, fifth).si(SQUAT.posture()), force(VASTI).si(with(sharingExponent(), 5)), 0);
         MuscleModel against = muscles().coContraction(ratio(0.1));
         assertEquals(force(VASTI, against).si(SQUAT.posture()), force(VASTI).si(with(coContraction(), 0.1)), 0);
-        MuscleModel alike = muscles().withoutLengthFactor();
+        MuscleModel alike = muscles().areasAlone().withoutLengthFactor();
         assertEquals(
                 capacityUsed(VASTI, alike).si(SQUAT.posture()),
-                capacityUsed(VASTI).si(with(partOfLengthFactor(), 0)),
+                capacityUsed(VASTI, muscles().areasAlone()).si(with(partOfLengthFactor(), 0)),
                 1e-9);
         MuscleModel equal = muscles().equalShare();
         assertEquals(
