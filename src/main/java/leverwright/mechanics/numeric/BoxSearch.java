@@ -23,10 +23,10 @@ public final class BoxSearch {
     private static final double SMALLEST = 1e-9;
     private static final int TURNED = 2;
 
+    private static final int ROUND = 32;
+
     private final Goal goal;
     private final int axes;
-    private final RandomStream random = new RandomStream(1);
-    private int asked;
 
     /** What is sought: small values that break no limit. */
     @FunctionalInterface
@@ -57,8 +57,9 @@ public final class BoxSearch {
      * @param point the best point
      * @param score how good it is
      * @param evaluations how often the goal was asked
+     * @param partial whether it was stopped before its end
      */
-    public record Best(List<Double> point, Score score, int evaluations) {}
+    public record Best(List<Double> point, Score score, int evaluations, boolean partial) {}
 
     private record Tried(double[] point, Score score) {}
 
@@ -67,102 +68,150 @@ public final class BoxSearch {
         this.axes = axes;
     }
 
-    /**
-     * Looks for the best point.
-     *
-     * @param goal what is sought
-     * @param axes how many numbers, 1 to {@value #MOST_AXES}
-     * @param known a point to begin from too; empty for none
-     */
+    /** Looks for the best point on the caller's thread: see {@link #of(Crew, Goal, int, double...)}. */
     public static Best of(Goal goal, int axes, double... known) {
-        Require.within(axes, 1, MOST_AXES, "number of settings that are searched together", "");
-        return new BoxSearch(goal, axes).search(known);
+        return of(Crew.alone(), goal, axes, known);
     }
 
-    private Best search(double... known) {
-        List<Tried> first = new ArrayList<>();
+    /**
+     * Looks for the best point. Once stopped, the best of those tried is given.
+     *
+     * @param crew who looks
+     * @param goal what is sought; asked by several threads
+     * @param axes how many numbers, 1 to {@value #MOST_AXES}
+     * @param known a point to begin from too; empty for none
+     * @throws IllegalArgumentException if it was stopped before any point was tried
+     */
+    public static Best of(Crew crew, Goal goal, int axes, double... known) {
+        Require.within(axes, 1, MOST_AXES, "number of settings that are searched together", "");
+        return new BoxSearch(goal, axes).search(crew, known);
+    }
+
+    private Best search(Crew crew, double... known) {
+        List<double[]> begin = new ArrayList<>();
         if (known.length == axes) {
-            first.add(tried(known.clone()));
+            begin.add(known.clone());
         }
         double[] middle = new double[axes];
         Arrays.fill(middle, 0.5);
-        first.add(tried(middle));
-        for (double[] row : Sampling.SOBOL.points(axes, FIRST * axes, 1).rows(0, FIRST * axes)) {
-            first.add(tried(row));
+        begin.add(middle);
+        begin.addAll(List.of(Sampling.SOBOL.points(axes, FIRST * axes, 1).rows(0, FIRST * axes)));
+        int bound = begin.size() + STARTS * TRIES * axes;
+        Crew.Progress told = crew.progress();
+        Crew quiet = new Crew(crew.executor(), crew.threads(), crew.stopped(), (done, all) -> told.done(done, bound));
+        List<Tried> first = new ArrayList<>();
+        int done = quiet.inOrder(
+                begin.size(),
+                FIRST / 4,
+                (from, to) -> begin.subList(from, to).stream().map(this::tried).toList(),
+                first::addAll);
+        if (first.isEmpty()) {
+            throw new IllegalArgumentException("the search was stopped before any setting was tried");
         }
         first.sort(Comparator.<Tried>comparingDouble(each -> each.score().breach())
                 .thenComparingDouble(each -> each.score().value()));
-        Tried best = first.get(0);
+        List<Climb> climbs = new ArrayList<>();
         for (int k = 0; k < Math.min(STARTS, first.size()); k++) {
-            Tried ended = improved(first.get(k));
-            if (ended.score().isBetterThan(best.score())) {
-                best = ended;
+            climbs.add(new Climb(first.get(k), k + 1));
+        }
+        boolean whole = done == begin.size() && climb(crew, climbs, done, bound);
+        Tried best = first.get(0);
+        int asked = done;
+        for (Climb climb : climbs) {
+            best = climb.best.score().isBetterThan(best.score()) ? climb.best : best;
+            asked += climb.asked;
+        }
+        return new Best(Arrays.stream(best.point()).boxed().toList(), best.score(), asked, !whole);
+    }
+
+    /** Lets all climb, round after round side by side, until all have ended or it is stopped. */
+    private static boolean climb(Crew crew, List<Climb> climbs, int before, int bound) {
+        Crew quiet = crew.quiet();
+        while (climbs.stream().anyMatch(each -> !each.ended)) {
+            int done = quiet.inOrder(
+                    climbs.size(), 1, (from, to) -> climbs.get(from).round(), unused -> {});
+            if (done < climbs.size()) {
+                return false;
             }
+            int asked = before;
+            for (Climb climb : climbs) {
+                asked += climb.ended ? bound / STARTS : climb.asked;
+            }
+            crew.progress().done(Math.min(asked, bound), bound);
         }
-        List<Double> point = new ArrayList<>();
-        for (double each : best.point()) {
-            point.add(each);
-        }
-        return new Best(List.copyOf(point), best.score(), asked);
+        return true;
     }
 
     private Tried tried(double... point) {
-        asked++;
         return new Tried(point, goal.at(point.clone()));
     }
 
-    private Tried improved(Tried start) {
-        Tried best = start;
-        double step = STEP;
-        int limit = asked + TRIES * axes;
-        while (step > SMALLEST && asked < limit) {
-            Tried next = polled(best, step);
-            if (next.score().isBetterThan(best.score())) {
-                best = next;
-                step = Math.min(0.5, 2 * step);
-            } else {
-                step /= 2;
-            }
-        }
-        return best;
-    }
+    /** One way from a starting point to the best near it; for one thread at a time. */
+    private final class Climb {
+        private final RandomStream random;
+        private Tried best;
+        private double step = STEP;
+        private int asked;
+        private boolean ended;
 
-    private Tried polled(Tried from, double step) {
-        for (double[] direction : directions()) {
-            double[] point = new double[axes];
-            boolean moved = false;
-            for (int j = 0; j < axes; j++) {
-                point[j] = Math.max(0, Math.min(1, from.point()[j] + step * direction[j]));
-                moved |= point[j] != from.point()[j];
+        Climb(Tried start, int number) {
+            best = start;
+            random = new RandomStream(number);
+        }
+
+        /** Goes on for some tries. */
+        Climb round() {
+            int limit = asked + ROUND * axes;
+            while (!ended && asked < limit) {
+                Tried next = polled();
+                if (next.score().isBetterThan(best.score())) {
+                    best = next;
+                    step = Math.min(0.5, 2 * step);
+                } else {
+                    step /= 2;
+                }
+                ended = step <= SMALLEST || asked >= TRIES * axes;
             }
-            if (moved) {
-                Tried next = tried(point);
-                if (next.score().isBetterThan(from.score())) {
-                    return next;
+            return this;
+        }
+
+        private Tried polled() {
+            for (double[] direction : directions()) {
+                double[] point = new double[axes];
+                boolean moved = false;
+                for (int j = 0; j < axes; j++) {
+                    point[j] = Math.max(0, Math.min(1, best.point()[j] + step * direction[j]));
+                    moved |= point[j] != best.point()[j];
+                }
+                if (moved) {
+                    asked++;
+                    Tried next = tried(point);
+                    if (next.score().isBetterThan(best.score())) {
+                        return next;
+                    }
                 }
             }
+            return best;
         }
-        return from;
-    }
 
-    /** Both ways along the axes, then along axes turned by chance. */
-    private List<double[]> directions() {
-        List<double[]> all = new ArrayList<>();
-        double[] still = new double[axes];
-        reflected(all, still);
-        for (int turn = 0; turn < TURNED && axes > 1; turn++) {
-            double[] mirror = new double[axes];
-            double size = 0;
-            for (int j = 0; j < axes; j++) {
-                mirror[j] = random.nextNormal();
-                size += mirror[j] * mirror[j];
+        /** Both ways along the axes, then along axes turned by chance. */
+        private List<double[]> directions() {
+            List<double[]> all = new ArrayList<>();
+            reflected(all, new double[axes]);
+            for (int turn = 0; turn < TURNED && axes > 1; turn++) {
+                double[] mirror = new double[axes];
+                double size = 0;
+                for (int j = 0; j < axes; j++) {
+                    mirror[j] = random.nextNormal();
+                    size += mirror[j] * mirror[j];
+                }
+                for (int j = 0; j < axes; j++) {
+                    mirror[j] /= Math.sqrt(size);
+                }
+                reflected(all, mirror);
             }
-            for (int j = 0; j < axes; j++) {
-                mirror[j] /= Math.sqrt(size);
-            }
-            reflected(all, mirror);
+            return all;
         }
-        return all;
     }
 
     private void reflected(List<double[]> all, double... mirror) {

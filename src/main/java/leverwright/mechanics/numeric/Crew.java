@@ -8,6 +8,8 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.FutureTask;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Who works on a long study: an executor with its number of threads, a way to be stopped, and who is told how far it is. Work
@@ -21,6 +23,7 @@ import java.util.function.Consumer;
  */
 public record Crew(Executor executor, int threads, BooleanSupplier stopped, Progress progress) {
     private static final int AHEAD = 3;
+    private static final ThreadLocal<@Nullable Supplier<Crew>> HERE = new ThreadLocal<>();
 
     /** Is told how far a study is. */
     @FunctionalInterface
@@ -58,6 +61,31 @@ public record Crew(Executor executor, int threads, BooleanSupplier stopped, Prog
     /** Returns the caller alone: one thread, never stopped, nobody told. */
     public static Crew alone() {
         return new Crew(Runnable::run, 1, () -> false, (done, all) -> {});
+    }
+
+    /** Returns the crew that works for the caller's thread: the one appointed, or else the caller alone. */
+    public static Crew ofThisThread() {
+        Supplier<Crew> appointed = HERE.get();
+        return appointed == null ? alone() : appointed.get();
+    }
+
+    /**
+     * Appoints a crew for studies that are begun on the caller's thread without naming one, until {@link #dismiss}.
+     *
+     * @param crew asked at the beginning of each study
+     */
+    public static void appoint(Supplier<Crew> crew) {
+        HERE.set(crew);
+    }
+
+    /** Ends what {@link #appoint} began. */
+    public static void dismiss() {
+        HERE.remove();
+    }
+
+    /** Returns the same crew, which tells nobody how far it is. */
+    Crew quiet() {
+        return new Crew(executor, threads, stopped, (done, all) -> {});
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import leverwright.mechanics.numeric.Crew;
 import leverwright.run.result.DialDeclared;
 import leverwright.run.result.Result;
 import org.jspecify.annotations.Nullable;
@@ -49,6 +50,7 @@ public final class CellSink {
     public static CellSink open(long seed, Map<String, String> settings, boolean everyWorking) {
         CellSink sink = new CellSink(seed, settings, everyWorking);
         CURRENT.set(sink);
+        Crew.appoint(CellCrew::crew);
         return sink;
     }
 
@@ -178,5 +180,6 @@ public final class CellSink {
     /** Ends the cell's run: {@link #current()} no longer answers on this thread. */
     public void close() {
         CURRENT.remove();
+        Crew.dismiss();
     }
 }
