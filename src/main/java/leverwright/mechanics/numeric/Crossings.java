@@ -19,6 +19,7 @@ public final class Crossings {
     private static final int BLOCK = 8;
     private static final int HALVINGS = 40;
     private static final double TOUCH = 1e-9;
+    private static final double ROUNDING = 1e-12;
     /** The part of a step over which slopes are taken. */
     private static final double NEAR = 1e-3;
     /** How much deeper than its slopes tell a function may dip between two places, and be looked at. */
@@ -304,11 +305,11 @@ public final class Crossings {
                 left,
                 right);
         double value = sign * function.applyAsDouble(lowest);
-        if (Math.abs(value) <= TOUCH * scale) {
-            root(lowest);
-        } else if (value < 0) {
+        if (value < -ROUNDING * scale) {
             cross(left, lowest);
             cross(lowest, right);
+        } else if (value <= TOUCH * scale) {
+            root(lowest);
         }
     }
 

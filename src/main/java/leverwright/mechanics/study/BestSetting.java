@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
@@ -13,9 +15,11 @@ import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.numeric.BoxSearch;
+import leverwright.mechanics.numeric.Crew;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Listed;
 import leverwright.mechanics.working.Listing;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The best setting of a few variables under limits: {@code search(squat.by(ines)).turn(TORSO_LEAN, deg(20), deg(60)).turn(BAR,
@@ -29,6 +33,24 @@ public final class BestSetting {
     private final Performance performance;
     private final List<Variable<?>> turned;
     private final List<Limit> limits;
+    /** What several settings of a cell's own make together; they stand first among those turned. */
+    private final @Nullable Together together;
+
+    /** Settings of a cell's own that make a performance together. */
+    private record Together(int settings, Function<double[], Performance> maker) {}
+
+    /**
+     * Makes a performance of three settings.
+     *
+     * @param <A> the kind of the first
+     * @param <B> the kind of the second
+     * @param <C> the kind of the third
+     */
+    @FunctionalInterface
+    public interface OfThree<A, B, C> {
+        /** Returns the performance at three settings. */
+        Performance at(A one, B other, C third);
+    }
 
     /** A limit that is to be kept: a reading's least or greatest value. */
     private record Limit(Reading<?> reading, double value, boolean below, String words) {
@@ -39,14 +61,16 @@ public final class BestSetting {
         }
     }
 
-    private BestSetting(Performance performance, List<Variable<?>> turned, List<Limit> limits) {
+    private BestSetting(
+            Performance performance, List<Variable<?>> turned, List<Limit> limits, @Nullable Together together) {
+        this.together = together;
         this.performance = performance;
         this.turned = List.copyOf(turned);
         this.limits = List.copyOf(limits);
     }
 
     static BestSetting of(Performance performance) {
-        return new BestSetting(performance, List.of(), List.of());
+        return new BestSetting(performance, List.of(), List.of(), null);
     }
 
     /** Returns this search with a knob that may be set anywhere in its range. */
@@ -78,11 +102,73 @@ public final class BestSetting {
         }
         if (variable.isOwn() && turned.stream().anyMatch(Variable::isOwn)) {
             throw new IllegalArgumentException(variable
-                    + " puts a whole performance in the place of another; turn one such" + " setting at a time");
+                    + " puts a whole performance in the place of another; give settings of one's own together, as in"
+                    + " turn(\"Aside\", cm(-80), cm(-20), \"Height\", cm(0), cm(200), (x, y) -> …)");
         }
         List<Variable<?>> more = new ArrayList<>(turned);
         more.add(variable);
-        return new BestSetting(performance, more, limits);
+        return new BestSetting(performance, more, limits, together);
+    }
+
+    /**
+     * Returns this search with two settings of a cell's own that make a performance together: {@code turn("Aside", cm(-80), cm(-20),
+     * "Height", cm(0), cm(200), (x, y) -> curl.load(…).by(ines))}.
+     *
+     * @param performance makes the performance; called by several threads, so it must not change anything
+     * @throws IllegalArgumentException if limits do not rise, or another setting of the cell's own is turned already
+     */
+    public <A extends Measure<A>, B extends Measure<B>> BestSetting turn(
+            String name,
+            A least,
+            A most,
+            String otherName,
+            B otherLeast,
+            B otherMost,
+            BiFunction<? super A, ? super B, Performance> performance) {
+        return own(
+                List.of(Variable.partOfOwn(name, least, most), Variable.partOfOwn(otherName, otherLeast, otherMost)),
+                si -> performance.apply(least.with(si[0], 0), otherLeast.with(si[1], 0)));
+    }
+
+    /**
+     * Returns this search with three settings of a cell's own that make a performance together.
+     *
+     * @param performance makes the performance; called by several threads, so it must not change anything
+     * @throws IllegalArgumentException if limits do not rise, or another setting of the cell's own is turned already
+     */
+    public <A extends Measure<A>, B extends Measure<B>, C extends Measure<C>> BestSetting turn(
+            String name,
+            A least,
+            A most,
+            String otherName,
+            B otherLeast,
+            B otherMost,
+            String thirdName,
+            C thirdLeast,
+            C thirdMost,
+            OfThree<? super A, ? super B, ? super C> performance) {
+        return own(
+                List.of(
+                        Variable.partOfOwn(name, least, most),
+                        Variable.partOfOwn(otherName, otherLeast, otherMost),
+                        Variable.partOfOwn(thirdName, thirdLeast, thirdMost)),
+                si -> performance.at(least.with(si[0], 0), otherLeast.with(si[1], 0), thirdLeast.with(si[2], 0)));
+    }
+
+    private BestSetting own(List<Variable<?>> settings, Function<double[], Performance> maker) {
+        if (turned.stream().anyMatch(Variable::isOwn)) {
+            throw new IllegalArgumentException(settings.get(0)
+                    + " and what goes with it put a whole performance in the place of another, as " + turned.get(0)
+                    + " does already; give all of them together");
+        }
+        List<Variable<?>> all = new ArrayList<>(settings);
+        all.addAll(turned);
+        Set<String> names = new LinkedHashSet<>(all.stream().map(Variable::name).toList());
+        if (names.size() < all.size() || all.size() > BoxSearch.MOST_AXES) {
+            throw new IllegalArgumentException("this search turns " + all.size() + " settings, "
+                    + String.join(", ", names) + "; allowed: up to " + BoxSearch.MOST_AXES + " with different names");
+        }
+        return new BestSetting(performance, all, limits, new Together(settings.size(), maker));
     }
 
     /** Returns this search with a reading that must not rise above a limit. */
@@ -102,7 +188,7 @@ public final class BestSetting {
         String words = reading + (below ? " at most " : " at least ") + MeasureText.print(limit, reading.unit(), 4);
         List<Limit> more = new ArrayList<>(limits);
         more.add(new Limit(reading, limit.si(), below, words));
-        return new BestSetting(performance, turned, more);
+        return new BestSetting(performance, turned, more, together);
     }
 
     /** Looks for the setting at which a reading is greatest. */
@@ -120,7 +206,8 @@ public final class BestSetting {
             throw new IllegalArgumentException(
                     "this search turns nothing; say what may be set, as in .turn(TORSO_LEAN, deg(20), deg(60))");
         }
-        BoxSearch.Best best = BoxSearch.of(point -> score(point, reading, sign, limits), turned.size(), present());
+        BoxSearch.Best best = BoxSearch.of(
+                Crew.ofThisThread(), point -> score(point, reading, sign, limits), turned.size(), present());
         if (Double.isInfinite(best.score().breach())) {
             double[] point = best.point().stream().mapToDouble(each -> each).toArray();
             throw new IllegalArgumentException(
@@ -170,8 +257,23 @@ public final class BestSetting {
 
     private Performance at(double... point) {
         Performance at = performance;
+        Together own = together;
+        int first = 0;
+        if (own != null) {
+            double[] si = new double[own.settings()];
+            for (int k = 0; k < si.length; k++) {
+                si[k] = setting(k, point[k]);
+            }
+            at = own.maker().apply(si);
+            first = si.length;
+        }
+        return turned(at, first, point);
+    }
+
+    private Performance turned(Performance start, int first, double... point) {
+        Performance at = start;
         for (boolean own : new boolean[] {true, false}) {
-            for (int k = 0; k < point.length; k++) {
+            for (int k = first; k < point.length; k++) {
                 if (turned.get(k).isOwn() == own) {
                     at = turned.get(k).set(at, setting(k, point[k]));
                 }
@@ -202,6 +304,7 @@ public final class BestSetting {
         private final double[] point;
         private final double breach;
         private final int tried;
+        private final boolean partial;
         private final HeldPosture held;
 
         private Best(BestSetting search, Reading<?> reading, String word, BoxSearch.Best best) {
@@ -211,7 +314,13 @@ public final class BestSetting {
             this.point = best.point().stream().mapToDouble(each -> each).toArray();
             this.breach = best.score().breach();
             this.tried = best.evaluations();
+            this.partial = best.partial();
             this.held = search.at(point).posture();
+        }
+
+        /** Returns whether it was stopped before its end. */
+        public boolean isPartial() {
+            return partial;
         }
 
         /** Returns whether a setting keeps all limits. */
@@ -241,7 +350,9 @@ public final class BestSetting {
             List<String> words = new ArrayList<>();
             for (Limit limit : search.limits) {
                 BoxSearch.Best alone = BoxSearch.of(
-                        at -> search.score(at, limit.reading(), limit.below() ? 1 : -1, List.of()), point.length);
+                        Crew.ofThisThread(),
+                        at -> search.score(at, limit.reading(), limit.below() ? 1 : -1, List.of()),
+                        point.length);
                 double nearest =
                         limit.below() ? alone.score().value() : -alone.score().value();
                 if (limit.breach(nearest) > MET) {
@@ -267,6 +378,9 @@ public final class BestSetting {
         public Listing listing() {
             List<List<Object>> rows = new ArrayList<>();
             Set<String> notes = new LinkedHashSet<>();
+            if (partial) {
+                notes.add(String.format(Locale.ROOT, "Stopped after %d settings: listed is the best of them.", tried));
+            }
             if (!isFeasible()) {
                 notes.add("No setting keeps all limits; listed is the one that breaks them least.");
                 notes.addAll(binding());

@@ -5,10 +5,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.numeric.Crew;
 import leverwright.mechanics.numeric.Crossings;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Listed;
@@ -42,9 +44,45 @@ public final class BreakEven<Q extends Measure<Q>> {
      * @throws IllegalArgumentException if one of them has no such setting
      */
     public Pair<Q> between(Performance one, Performance other) {
+        if (variable.isOwn()) {
+            throw new IllegalArgumentException(variable
+                    + " makes a whole performance; for two exercises give a function for each, as in"
+                    + " breakEven(\"Load\", kg(2), kg(20)).between(load -> …, load -> …)");
+        }
         variable.requireOf(one);
         variable.requireOf(other);
-        return new Pair<>(variable, one, other);
+        return new Pair<>(variable, variable, variable, one, other);
+    }
+
+    /**
+     * A setting of a cell's own, of which two exercises are made.
+     *
+     * @param <Q> its kind
+     */
+    public static final class Own<Q extends Measure<Q>> {
+        private final String name;
+        private final Q least;
+        private final Q most;
+
+        Own(String name, Q least, Q most) {
+            Variable.partOfOwn(name, least, most);
+            this.name = name;
+            this.least = least;
+            this.most = most;
+        }
+
+        /**
+         * Names the two performances by how they are made of the setting.
+         *
+         * @param one makes the first; called by several threads, so it must not change anything
+         * @param other makes the second
+         */
+        public Pair<Q> between(Function<? super Q, Performance> one, Function<? super Q, Performance> other) {
+            Variable<Q> ofOne = Variable.setting(name, least, most, one);
+            Variable<Q> ofOther = Variable.setting(name, least, most, other);
+            Q middle = least.with((least.si() + most.si()) / 2, 0);
+            return new Pair<>(ofOne, ofOne, ofOther, one.apply(middle), other.apply(middle));
+        }
     }
 
     /**
@@ -54,18 +92,22 @@ public final class BreakEven<Q extends Measure<Q>> {
      */
     public static final class Pair<Q extends Measure<Q>> {
         private final Variable<Q> variable;
+        private final Variable<Q> ofOne;
+        private final Variable<Q> ofOther;
         private final Performance one;
         private final Performance other;
 
-        private Pair(Variable<Q> variable, Performance one, Performance other) {
+        private Pair(Variable<Q> variable, Variable<Q> ofOne, Variable<Q> ofOther, Performance one, Performance other) {
             this.variable = variable;
+            this.ofOne = ofOne;
+            this.ofOther = ofOther;
             this.one = one;
             this.other = other;
         }
 
         /** Returns where both ask the same of a reading. */
         public Even<Q> on(Reading<?> reading) {
-            return new Even<>(variable, one, other, reading);
+            return new Even<>(this, reading);
         }
     }
 
@@ -84,19 +126,21 @@ public final class BreakEven<Q extends Measure<Q>> {
         private final Crossings found;
         private final List<String> names;
 
-        private Even(Variable<Q> variable, Performance one, Performance other, Reading<?> reading) {
-            this.variable = variable;
-            this.one = one;
-            this.other = other;
+        private Even(Pair<Q> pair, Reading<?> reading) {
+            this.variable = pair.variable;
+            this.one = pair.one;
+            this.other = pair.other;
             this.reading = reading;
             this.names = Named.of(List.of(one, other));
-            this.ofOne = SolveFor.function(variable, one, reading);
-            this.ofOther = SolveFor.function(variable, other, reading);
+            this.ofOne = SolveFor.function(pair.ofOne, one, reading);
+            this.ofOther = SolveFor.function(pair.ofOther, other, reading);
             this.found = Crossings.of(
+                    Crew.ofThisThread(),
                     si -> ofOne.applyAsDouble(si) - ofOther.applyAsDouble(si),
                     variable.least().si(),
                     variable.most().si());
             if (!found.hasValues()) {
+                SolveFor.requireLooked(found);
                 throw new IllegalArgumentException(
                         "at no " + variable + " do both " + one + " and " + other + " have a " + reading);
             }
@@ -143,8 +187,11 @@ public final class BreakEven<Q extends Measure<Q>> {
                         Found.value(variable.name(), variable.unit(), Sides.NOT_SIDED, nearest, "found by search"),
                         Found.value("gap", reading.unit(), reading.sides(), gap, "between them there")));
             }
-            notes.add(sentence(before, variable.most().si()));
+            notes.add(sentence(
+                    before,
+                    found.isPartial() ? found.reached() : variable.most().si()));
             notes.add("Equal: " + variable + ". All else as set in each.");
+            notes.add(SolveFor.looked(found, variable));
             notes.addAll(SolveFor.cautions(one));
             notes.addAll(SolveFor.cautions(other));
             return new Listing(title(), List.of("", variable.name(), reading.label(one)), rows, List.copyOf(notes));

@@ -11,6 +11,7 @@ import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Sides;
+import leverwright.mechanics.numeric.Crew;
 import leverwright.mechanics.numeric.Crossings;
 import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Curves;
@@ -93,6 +94,25 @@ public final class SolveFor<Q extends Measure<Q>> {
         }
     }
 
+    /** Refuses a search that was stopped before anything was found. */
+    static void requireLooked(Crossings found) {
+        if (found.isPartial()) {
+            throw new IllegalArgumentException("the search was stopped before a posture that can be held was found");
+        }
+    }
+
+    /** Where settings were looked for, in words. */
+    static String looked(Crossings found, Variable<?> variable) {
+        String from = variable.rounded(variable.least().si());
+        String to = variable.rounded(variable.most().si());
+        if (found.isPartial()) {
+            return "Stopped: looked for from " + from + " to " + variable.rounded(found.reached()) + " only, of up to "
+                    + to + ".";
+        }
+        return "Looked for at " + (Crossings.STEPS + 1) + " settings from " + from + " to " + to
+                + ", with slopes; where a curve turns more than once between two of these, some can be missed.";
+    }
+
     /** What a reading is over the variable; NaN where the posture cannot be held. */
     static DoubleUnaryOperator function(Variable<?> variable, Performance performance, Reading<?> reading) {
         return si -> {
@@ -135,10 +155,12 @@ public final class SolveFor<Q extends Measure<Q>> {
             this.wantedCurve = wantedCurve;
             this.value = function(variable, performance, reading);
             this.found = Crossings.of(
+                    Crew.ofThisThread(),
                     si -> value.applyAsDouble(si) - wanted,
                     variable.least().si(),
                     variable.most().si());
             if (!found.hasValues()) {
+                requireLooked(found);
                 throw new IllegalArgumentException(
                         "no " + variable + " from " + text(variable.least().si()) + " to "
                                 + text(variable.most().si()) + " has a posture that can be held and a " + reading
@@ -208,10 +230,7 @@ public final class SolveFor<Q extends Measure<Q>> {
                 notes.add(
                         "At " + text(jump) + " the " + reading + " jumps past " + wantedWords + " without having it.");
             }
-            notes.add("Looked for at " + (Crossings.STEPS + 1) + " settings from "
-                    + text(variable.least().si()) + " to "
-                    + text(variable.most().si())
-                    + "; two that lie closer than a step of these can be missed. All else as set.");
+            notes.add(looked(found, variable) + " All else as set.");
             notes.addAll(cautions(performance));
             return new Listing(
                     title(), List.of("", variable.name(), reading.label(performance)), rows, List.copyOf(notes));

@@ -197,6 +197,19 @@ public final class Studies {
         return BreakEven.of(variable);
     }
 
+    /**
+     * Begins to look for where two exercises ask the same while something of a cell's own is turned: {@code breakEven("Load",
+     * kg(2), kg(20)).between(load -> curl.dumbbells(load).by(ines), load -> onCable(load).by(ines))}.
+     *
+     * @param name what it is, for print
+     * @param least its smallest value
+     * @param most its largest value
+     * @throws IllegalArgumentException if the name is blank or the limits do not rise
+     */
+    public static <Q extends Measure<Q>> BreakEven.Own<Q> breakEven(String name, Q least, Q most) {
+        return new BreakEven.Own<>(name, least, most);
+    }
+
     /** Begins a search for the best setting under limits: say what may be turned, what must be kept, what shall be most. */
     public static BestSetting search(Performance performance) {
         return BestSetting.of(performance);

@@ -231,6 +231,13 @@ public final class Variable<Q extends Measure<Q>> {
                 true);
     }
 
+    /** A setting that makes no performance by itself: one of several that make one together. */
+    static <Q extends Measure<Q>> Variable<Q> partOfOwn(String name, Q least, Q most) {
+        return setting(name, least, most, alone -> {
+            throw new IllegalStateException(name + " is set together with others only");
+        });
+    }
+
     /** Returns its name. */
     public String name() {
         return name;

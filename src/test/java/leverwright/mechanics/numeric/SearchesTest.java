@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.polynomials.PolynomialFunction;
 import org.hipparchus.analysis.solvers.LaguerreSolver;
 import org.hipparchus.complex.Complex;
@@ -67,6 +70,60 @@ class SearchesTest {
         assertEquals(0.25, never.nearest(), 1e-6);
         assertTrue(!Crossings.of(x -> Double.NaN, 0, 1).hasValues());
         assertThrows(IllegalArgumentException.class, () -> Crossings.of(x -> x, 1, 1));
+    }
+
+    /** Two and three roots much closer than a step, anywhere between the ends: known by how the function is made. */
+    @Test
+    void rootsCloserThanAStepAreFound() {
+        RandomStream random = new RandomStream(20251);
+        for (int run = 0; run < 300; run++) {
+            double width = run % 2 == 0 ? 1e-3 : 1e-4;
+            double a = run < 10 ? 1e-6 * run : random.nextBetween(0, 1 - 3 * width);
+            double b = a + width * random.nextBetween(0.2, 1);
+            double slant = random.nextBetween(-0.5, 0.5);
+            List<Double> two =
+                    Crossings.of(x -> (x - a) * (x - b) * (1 + slant * x), 0, 1).roots();
+            assertEquals(2, two.size(), "run " + run + ": " + a + " and " + b + " against " + two);
+            assertEquals(a, two.get(0), 1e-9);
+            assertEquals(b, two.get(1), 1e-9);
+        }
+        for (int run = 0; run < 100; run++) {
+            double a = random.nextBetween(0, 0.99);
+            double b = a + 1e-3 * random.nextBetween(0.3, 1);
+            double c = b + 1e-3 * random.nextBetween(0.3, 1);
+            List<Double> three =
+                    Crossings.of(x -> (x - a) * (x - b) * (x - c), 0, 1).roots();
+            assertEquals(3, three.size(), "run " + run + ": " + a + ", " + b + ", " + c + " against " + three);
+        }
+    }
+
+    @Test
+    void twoThreadsGiveTheSameBitsAndAStopKeepsWhatIsDone() {
+        ExecutorService pool = Executors.newFixedThreadPool(2);
+        try {
+            Crew two = new Crew(pool, 2, () -> false, (done, all) -> {});
+            DoubleUnaryOperator wave = x -> Math.abs(x - 0.31) < 0.02 ? Double.NaN : x * (x - 0.5) * (x - 0.501);
+            assertEquals(
+                    Crossings.of(wave, -1, 1).roots(),
+                    Crossings.of(two, wave, -1, 1).roots());
+            BoxSearch.Goal goal = point -> new BoxSearch.Score(
+                    Math.max(0, point[0] - 0.7), Math.abs(point[0] - 0.8) + Math.abs(point[1] * point[2] - 0.3));
+            assertEquals(BoxSearch.of(goal, 3), BoxSearch.of(two, goal, 3));
+        } finally {
+            pool.shutdown();
+        }
+        long[] told = {0};
+        Crew stopped = new Crew(Runnable::run, 1, () -> told[0] >= 100, (done, all) -> told[0] = done);
+        Crossings part = Crossings.of(stopped, x -> (x - 0.2) * (x - 0.9), 0, 1);
+        assertTrue(part.isPartial() && part.reached() > 0.2 && part.reached() < 0.9);
+        assertEquals(0.2, part.roots().get(0), 1e-12);
+        told[0] = 0;
+        BoxSearch.Best best = BoxSearch.of(stopped, point -> new BoxSearch.Score(0, Math.abs(point[0] - 0.4)), 1);
+        assertTrue(best.partial() && best.evaluations() < 600 && best.score().value() < 0.1);
+        told[0] = 1000;
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> BoxSearch.of(stopped, point -> new BoxSearch.Score(0, point[0]), 1));
     }
 
     /** The golden section against Hipparchus's BrentOptimizer. */

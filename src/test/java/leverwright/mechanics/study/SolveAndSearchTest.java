@@ -52,6 +52,7 @@ import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Moment;
+import leverwright.mechanics.numeric.Crew;
 import leverwright.mechanics.working.Listing;
 import org.junit.jupiter.api.Test;
 
@@ -266,6 +267,94 @@ class SolveAndSearchTest {
                 .si(raise.with(leverwright.mechanics.exercise.SetupKnobs.SHOULDER_ABDUCTION, deg(90))
                         .posture());
         assertEquals(level, peak, 1e-9);
+    }
+
+    /** Two settings of a cell's own: the search reaches what the two knobs that they stand for reach. */
+    @Test
+    void severalSettingsOfOnesOwnAreSearchedTogether() {
+        Reading<Moment> hip = moment(HIP);
+        BestSetting own = search(HINGE)
+                .turn(
+                        "Bar",
+                        kg(0),
+                        kg(100),
+                        "Lean",
+                        deg(20),
+                        deg(60),
+                        (bar, lean) ->
+                                romanianDeadlift().barbell(bar).torsoLean(lean).by(INES));
+        BestSetting knobs = search(HINGE).turn(BAR, kg(0), kg(100)).turn(TORSO_LEAN, deg(20), deg(60));
+        double most =
+                knobs.keepBelow(compression(LOW_BACK), newtons(2000)).most(hip).value();
+        assertEquals(
+                most,
+                own.keepBelow(compression(LOW_BACK), newtons(2000)).most(hip).value(),
+                2e-3 * most);
+        assertEquals(
+                3,
+                search(HINGE)
+                        .turn(
+                                "Bar",
+                                kg(20),
+                                kg(30),
+                                "Lean",
+                                deg(20),
+                                deg(60),
+                                "Ahead",
+                                cm(0),
+                                cm(5),
+                                (bar, lean, ahead) -> romanianDeadlift()
+                                        .barbell(bar)
+                                        .torsoLean(lean)
+                                        .barAhead(ahead)
+                                        .by(INES))
+                        .most(hip)
+                        .listing()
+                        .rows()
+                        .stream()
+                        .filter(row -> row.get(2).toString().startsWith("at the upper end"))
+                        .count());
+        message("give all of them together", () -> own.turn("A", kg(0), kg(1), "B", kg(0), kg(1), (a, b) -> HINGE));
+        message("together", () -> own.turn(setting("C", kg(0), kg(1), c -> HINGE)));
+    }
+
+    /** Twice the arm balances half the load (the law of the lever): the machine at pads of 20 cm and 40 cm. */
+    @Test
+    void breakEvenTakesAFunctionForEachExercise() {
+        Performance near = CHAIR.with(PAD, cm(20));
+        BreakEven.Even<leverwright.mechanics.measure.Mass> even = breakEven("Load", kg(5), kg(60))
+                .between(load -> CHAIR.with(STACK, load), load -> near.with(STACK, kg(30)))
+                .on(moment(KNEE));
+        double there = even.all().get(0).si();
+        assertEquals(
+                moment(KNEE).si(near.with(STACK, kg(30)).posture()),
+                moment(KNEE).si(CHAIR.with(STACK, kg(there)).posture()),
+                1e-7);
+        message(
+                "a function for each",
+                () -> breakEven(setting("L", kg(1), kg(2), load -> CHAIR)).between(CHAIR, near));
+    }
+
+    @Test
+    void aStopKeepsWhatIsFoundAndTheCrewIsTold() {
+        long[] told = {0};
+        Crew.appoint(() -> new Crew(Runnable::run, 1, () -> told[0] >= 120, (done, all) -> told[0] = done));
+        try {
+            SolveFor.Solved<Angle> part = solveFor(ELBOW_FLEXION).in(CURL).gives(flexionMoment(ELBOW), newtonMetres(5));
+            assertTrue(part.listing().notes().stream().anyMatch(note -> note.startsWith("Stopped: looked for from")));
+            told[0] = 0;
+            BestSetting.Best best = search(HINGE)
+                    .turn(BAR, kg(0), kg(100))
+                    .turn(TORSO_LEAN, deg(20), deg(60))
+                    .most(moment(HIP));
+            assertTrue(best.isPartial());
+            assertTrue(best.listing().notes().get(0).startsWith("Stopped after"));
+            told[0] = 500;
+            message("stopped before", () -> solveFor(BAR).in(HINGE).gives(moment(HIP), newtonMetres(100)));
+            message("stopped before", () -> search(HINGE).turn(BAR).most(moment(HIP)));
+        } finally {
+            Crew.dismiss();
+        }
     }
 
     @Test
