@@ -9,7 +9,6 @@ import java.util.concurrent.FutureTask;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Who works on a long study: an executor with its number of threads, a way to be stopped, and who is told how far it is. Work
@@ -23,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Crew(Executor executor, int threads, BooleanSupplier stopped, Progress progress) {
     private static final int AHEAD = 3;
-    private static final ThreadLocal<@Nullable Supplier<Crew>> HERE = new ThreadLocal<>();
+    private static volatile Supplier<Crew> appointed = Crew::alone;
 
     /** Is told how far a study is. */
     @FunctionalInterface
@@ -63,24 +62,18 @@ public record Crew(Executor executor, int threads, BooleanSupplier stopped, Prog
         return new Crew(Runnable::run, 1, () -> false, (done, all) -> {});
     }
 
-    /** Returns the crew that works for the caller's thread: the one appointed, or else the caller alone. */
-    public static Crew ofThisThread() {
-        Supplier<Crew> appointed = HERE.get();
-        return appointed == null ? alone() : appointed.get();
+    /** Returns the crew for a study that is begun without naming one: as appointed, or else the caller alone. */
+    public static Crew ofCaller() {
+        return appointed.get();
     }
 
     /**
-     * Appoints a crew for studies that are begun on the caller's thread without naming one, until {@link #dismiss}.
+     * Appoints who works on studies that are begun without naming anybody.
      *
-     * @param crew asked at the beginning of each study
+     * @param crew asked at the beginning of each study, on the thread that begins it
      */
     public static void appoint(Supplier<Crew> crew) {
-        HERE.set(crew);
-    }
-
-    /** Ends what {@link #appoint} began. */
-    public static void dismiss() {
-        HERE.remove();
+        appointed = crew;
     }
 
     /** Returns the same crew, which tells nobody how far it is. */

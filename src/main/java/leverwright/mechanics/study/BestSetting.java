@@ -206,8 +206,8 @@ public final class BestSetting {
             throw new IllegalArgumentException(
                     "this search turns nothing; say what may be set, as in .turn(TORSO_LEAN, deg(20), deg(60))");
         }
-        BoxSearch.Best best = BoxSearch.of(
-                Crew.ofThisThread(), point -> score(point, reading, sign, limits), turned.size(), present());
+        BoxSearch.Best best =
+                BoxSearch.of(Crew.ofCaller(), point -> score(point, reading, sign, limits), turned.size(), present());
         if (Double.isInfinite(best.score().breach())) {
             double[] point = best.point().stream().mapToDouble(each -> each).toArray();
             throw new IllegalArgumentException(
@@ -350,7 +350,7 @@ public final class BestSetting {
             List<String> words = new ArrayList<>();
             for (Limit limit : search.limits) {
                 BoxSearch.Best alone = BoxSearch.of(
-                        Crew.ofThisThread(),
+                        Crew.ofCaller(),
                         at -> search.score(at, limit.reading(), limit.below() ? 1 : -1, List.of()),
                         point.length);
                 double nearest =

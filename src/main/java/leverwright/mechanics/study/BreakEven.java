@@ -135,7 +135,7 @@ public final class BreakEven<Q extends Measure<Q>> {
             this.ofOne = SolveFor.function(pair.ofOne, one, reading);
             this.ofOther = SolveFor.function(pair.ofOther, other, reading);
             this.found = Crossings.of(
-                    Crew.ofThisThread(),
+                    Crew.ofCaller(),
                     si -> ofOne.applyAsDouble(si) - ofOther.applyAsDouble(si),
                     variable.least().si(),
                     variable.most().si());

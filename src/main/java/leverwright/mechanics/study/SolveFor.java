@@ -155,7 +155,7 @@ public final class SolveFor<Q extends Measure<Q>> {
             this.wantedCurve = wantedCurve;
             this.value = function(variable, performance, reading);
             this.found = Crossings.of(
-                    Crew.ofThisThread(),
+                    Crew.ofCaller(),
                     si -> value.applyAsDouble(si) - wanted,
                     variable.least().si(),
                     variable.most().si());

@@ -21,6 +21,11 @@ final class CellCrew {
 
     private CellCrew() {}
 
+    /** Lets studies that a cell begins without naming a crew have this one. */
+    static void appoint() {
+        Crew.appoint(() -> CellSink.isOpen() ? crew() : Crew.alone());
+    }
+
     /** Returns the crew for the cell that runs on this thread. */
     static Crew crew() {
         CellSink sink = CellSink.current();

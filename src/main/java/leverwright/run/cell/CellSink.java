@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import leverwright.mechanics.numeric.Crew;
 import leverwright.run.result.DialDeclared;
 import leverwright.run.result.Result;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +21,10 @@ public final class CellSink {
     public static final int MOST_RESULTS = 500;
 
     private static final ThreadLocal<@Nullable CellSink> CURRENT = new ThreadLocal<>();
+
+    static {
+        CellCrew.appoint();
+    }
 
     private final long seed;
     private final boolean everyWorking;
@@ -50,7 +53,6 @@ public final class CellSink {
     public static CellSink open(long seed, Map<String, String> settings, boolean everyWorking) {
         CellSink sink = new CellSink(seed, settings, everyWorking);
         CURRENT.set(sink);
-        Crew.appoint(CellCrew::crew);
         return sink;
     }
 
@@ -65,6 +67,11 @@ public final class CellSink {
             throw new IllegalStateException("dial, table, chart, figure, working and claim work only inside a cell");
         }
         return sink;
+    }
+
+    /** Returns whether a cell runs on this thread. */
+    static boolean isOpen() {
+        return CURRENT.get() != null;
     }
 
     /**
@@ -180,6 +187,5 @@ public final class CellSink {
     /** Ends the cell's run: {@link #current()} no longer answers on this thread. */
     public void close() {
         CURRENT.remove();
-        Crew.dismiss();
     }
 }

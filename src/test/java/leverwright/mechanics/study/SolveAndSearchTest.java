@@ -338,7 +338,9 @@ class SolveAndSearchTest {
     @Test
     void aStopKeepsWhatIsFoundAndTheCrewIsTold() {
         long[] told = {0};
-        Crew.appoint(() -> new Crew(Runnable::run, 1, () -> told[0] >= 120, (done, all) -> told[0] = done));
+        Thread here = Thread.currentThread();
+        Crew stopping = new Crew(Runnable::run, 1, () -> told[0] >= 120, (done, all) -> told[0] = done);
+        Crew.appoint(() -> Thread.currentThread() == here ? stopping : Crew.alone());
         try {
             SolveFor.Solved<Angle> part = solveFor(ELBOW_FLEXION).in(CURL).gives(flexionMoment(ELBOW), newtonMetres(5));
             assertTrue(part.listing().notes().stream().anyMatch(note -> note.startsWith("Stopped: looked for from")));
@@ -353,7 +355,7 @@ class SolveAndSearchTest {
             message("stopped before", () -> solveFor(BAR).in(HINGE).gives(moment(HIP), newtonMetres(100)));
             message("stopped before", () -> search(HINGE).turn(BAR).most(moment(HIP)));
         } finally {
-            Crew.dismiss();
+            Crew.appoint(Crew::alone);
         }
     }
 
