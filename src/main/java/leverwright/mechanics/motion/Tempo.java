@@ -49,6 +49,34 @@ public record Tempo(Duration out, Duration pauseOut, Duration back, Duration pau
         return new Tempo(out, pauseOut, back, atTheStart);
     }
 
+    /**
+     * Returns how much of the way out is done at a time, 0 to 1: each way by minimum jerk, with rest in the pauses.
+     *
+     * @param time s from the start of the way out; before it and after the end that of start and end
+     */
+    public double wayDone(double time) {
+        double t = Math.max(0, Math.min(time, total()));
+        if (t <= out.si()) {
+            return MinimumJerk.way(t / out.si());
+        }
+        double begins = out.si() + pauseOut.si();
+        if (t < begins) {
+            return 1;
+        }
+        double part = Math.min(1, (t - begins) / back.si());
+        return part == 1 ? 0 : 1 - MinimumJerk.way(part);
+    }
+
+    /** Returns this tempo in words, such as "2 s out, 0.5 s pause, 1 s back". */
+    public String words() {
+        String words = out + " out";
+        if (pauseOut.si() > 0) {
+            words += ", " + pauseOut + " pause";
+        }
+        words += ", " + back + " back";
+        return pauseBack.si() > 0 ? words + ", " + pauseBack + " pause" : words;
+    }
+
     /** Returns the time of one repetition with its pauses, s. */
     public double total() {
         return out.si() + pauseOut.si() + back.si() + pauseBack.si();

@@ -66,7 +66,7 @@ final class LinesOfPull {
                 "Muscles pull along the bone in this figure, as far from the joint as their arm, as broad as their force; percent: share"
                         + " of capacity, below 3 % left out. "
                         + model.basis(held.performance().lifter()));
-        return new Sketch(sketch.title(), shapes, sketch.handles(), notes);
+        return new Sketch(sketch.title(), shapes, sketch.handles(), notes, sketch.play());
     }
 
     private static void add(List<Sketch.Shape> shapes, Sketch sketch, MuscleForces forces, Drawn drawn) {

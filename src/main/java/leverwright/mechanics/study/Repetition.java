@@ -32,6 +32,7 @@ import leverwright.mechanics.working.Answer;
 import leverwright.mechanics.working.Curves;
 import leverwright.mechanics.working.Expression;
 import leverwright.mechanics.working.Listing;
+import leverwright.mechanics.working.Sketch;
 import leverwright.mechanics.working.Step;
 import leverwright.mechanics.working.Working;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +53,9 @@ public final class Repetition {
     private static final int INSTANTS = 201;
     /** Change of energy, J, below which it counts as back where it was. */
     private static final double BACK = 1e-6;
+
+    /** Into how many parts one way is divided where it is played. */
+    private static final int BEATS = 24;
 
     private static final String BY_MOTION = "minimum jerk between rest and rest; inverse dynamics of rigid segments";
 
@@ -135,6 +139,27 @@ public final class Repetition {
     /** Returns the tempo. */
     public Tempo tempo() {
         return tempo;
+    }
+
+    /** Returns how the moving knob passes through its settings in time, each way by minimum jerk. */
+    public Sketch.Play play() {
+        List<Double> times = new ArrayList<>();
+        double out = tempo.out().si();
+        double begins = out + tempo.pauseOut().si();
+        for (int k = 0; k <= BEATS; k++) {
+            times.add(out * k / BEATS);
+        }
+        for (int k = begins > out ? 0 : 1; k <= BEATS; k++) {
+            times.add(begins + tempo.back().si() * k / BEATS);
+        }
+        if (tempo.pauseBack().si() > 0) {
+            times.add(tempo.total());
+        }
+        List<Sketch.Beat> beats = new ArrayList<>();
+        for (double time : times) {
+            beats.add(new Sketch.Beat(time, first + (last - first) * tempo.wayDone(time)));
+        }
+        return new Sketch.Play(knob.name(), tempo.words(), beats);
     }
 
     private Mechanism mechanism() {

@@ -1,6 +1,7 @@
 package leverwright.mechanics.working;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a figure of a posture is made of: places in metres in the mechanics frame (x forward, y up; the viewer sees the
@@ -10,14 +11,30 @@ import java.util.List;
  * @param shapes from back to front
  * @param handles points that a reader may drag
  * @param notes cautions and remarks that travel with the figure
+ * @param play how one repetition passes through the settings of a handle, or null when the figure stands for no motion
  */
-public record Sketch(String title, List<Shape> shapes, List<Handle> handles, List<String> notes) {
+public record Sketch(
+        String title,
+        List<Shape> shapes,
+        List<Handle> handles,
+        List<String> notes,
+        @Nullable Play play) {
 
     /** Copies the lists. */
     public Sketch {
         shapes = List.copyOf(shapes);
         handles = List.copyOf(handles);
         notes = List.copyOf(notes);
+    }
+
+    /** Makes a figure that stands for no motion. */
+    public Sketch(String title, List<Shape> shapes, List<Handle> handles, List<String> notes) {
+        this(title, shapes, handles, notes, null);
+    }
+
+    /** Returns this figure with the times of a repetition. */
+    public Sketch playing(Play times) {
+        return new Sketch(title, shapes, handles, notes, times);
     }
 
     /**
@@ -173,4 +190,60 @@ public record Sketch(String title, List<Shape> shapes, List<Handle> handles, Lis
      * @param at where
      */
     public record Stop(double setting, Point at) {}
+
+    /**
+     * One repetition in time.
+     *
+     * @param name of the dial or knob that moves
+     * @param words the tempo, such as "2 s out, 1 s back"
+     * @param beats at least two, in order of their times, from the start to the end of the repetition; between two the setting
+     *     goes straight
+     */
+    public record Play(String name, String words, List<Beat> beats) {
+        /** Copies the beats and checks their order. */
+        public Play {
+            beats = List.copyOf(beats);
+            for (int k = 1; k < beats.size(); k++) {
+                if (beats.get(k).time() < beats.get(k - 1).time()) {
+                    throw new IllegalArgumentException("the times of a played figure go back at "
+                            + beats.get(k).time() + " s; give them in rising order");
+                }
+            }
+            if (beats.size() < 2) {
+                throw new IllegalArgumentException(
+                        "a played figure has " + beats.size() + " times; allowed: two or more");
+            }
+        }
+
+        /** Returns how long one repetition takes, s. */
+        public double seconds() {
+            return beats.get(beats.size() - 1).time() - beats.get(0).time();
+        }
+
+        /**
+         * Returns the setting at a time, in the SI unit of the dial.
+         *
+         * @param time s from the start of the repetition; beyond its end that of the end
+         */
+        public double setting(double time) {
+            double at = beats.get(0).time() + time;
+            for (int k = 1; k < beats.size(); k++) {
+                Beat before = beats.get(k - 1);
+                Beat next = beats.get(k);
+                if (at < next.time()) {
+                    double share = Math.max(0, at - before.time()) / (next.time() - before.time());
+                    return before.setting() + share * (next.setting() - before.setting());
+                }
+            }
+            return beats.get(beats.size() - 1).setting();
+        }
+    }
+
+    /**
+     * Where a repetition is at one time.
+     *
+     * @param time s
+     * @param setting in the SI unit of the dial
+     */
+    public record Beat(double time, double setting) {}
 }

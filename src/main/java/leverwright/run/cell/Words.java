@@ -12,6 +12,7 @@ import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
+import leverwright.mechanics.study.Repetition;
 import leverwright.mechanics.study.Sweep;
 import leverwright.mechanics.study.Variable;
 import leverwright.mechanics.working.Answer;
@@ -118,6 +119,18 @@ public final class Words {
      */
     public static FigureWord figure(HeldPosture posture) {
         FigureWord figure = new FigureWord(posture);
+        show(figure::result);
+        return figure;
+    }
+
+    /**
+     * Draws the posture of a repetition; the desk plays the figure at its tempo:
+     * {@code figure(repetition(hinge.by(ines)).alongItsWay().tempo(seconds(3), seconds(1)).pause(seconds(1)))}.
+     *
+     * @param repetition the repetition; its knob may be turned by a dial of the same name
+     */
+    public static FigureWord figure(Repetition repetition) {
+        FigureWord figure = new FigureWord(repetition);
         show(figure::result);
         return figure;
     }

@@ -86,6 +86,8 @@ public final class ResultCodec {
         kinds.put(Sketch.Label.class, "label");
         kinds.put(Sketch.Handle.class, "handle");
         kinds.put(Sketch.Stop.class, "stop");
+        kinds.put(Sketch.Play.class, "play");
+        kinds.put(Sketch.Beat.class, "beat");
     }
 
     /** Returns the records that a file may hold, with their kinds. */

@@ -122,7 +122,10 @@ final class RandomResults {
             case 2 -> new Sketch.LoadArm(point(), point(), "arm");
             default -> new Sketch.Label(point(), "words");
         });
-        return new Sketch("figure", shapes, List.of(), texts());
+        Sketch.Play play = flip()
+                ? null
+                : new Sketch.Play("lean", "", List.of(new Sketch.Beat(0, number()), new Sketch.Beat(2, number())));
+        return new Sketch("figure", shapes, List.of(), texts(), play);
     }
 
     private Sketch.Point point() {

@@ -179,7 +179,11 @@ final class RandomWorkbooks {
                 new Sketch.Label(point(), text()));
         List<Sketch.Handle> handles =
                 List.of(new Sketch.Handle(text(), point(), List.of(new Sketch.Stop(number(), point()))));
-        return new FigureResult(text(), text(), new Sketch(text(), shapes, handles, notes()), notes());
+        Sketch.Play play = random.nextBoolean()
+                ? null
+                : new Sketch.Play(
+                        text(), text(), List.of(new Sketch.Beat(0, number()), new Sketch.Beat(1.5, number())));
+        return new FigureResult(text(), text(), new Sketch(text(), shapes, handles, notes(), play), notes());
     }
 
     ClaimResult claim() {

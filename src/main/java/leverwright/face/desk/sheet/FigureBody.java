@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 /** A figure: dragged by its joints, stepped through its range of motion, played, and enlarged in a window of its own. */
 final class FigureBody implements ResultBody {
 
+    private static final String SWING =
+            "Turn the dial through its whole range and back, 2.5 seconds each way; this is no tempo of the exercise";
     private static final double STEP = 0.1;
     private static final double TALLEST = 420;
     private static final double TALLEST_ENLARGED = 1000;
@@ -31,6 +33,7 @@ final class FigureBody implements ResultBody {
     private final FigurePane figure;
     private final VBox all = new VBox();
     private final HBox steps = new HBox();
+    private final Button play;
     private @Nullable FigureResult shown;
     private @Nullable Sketch ghost;
     private @Nullable Result held;
@@ -46,9 +49,7 @@ final class FigureBody implements ResultBody {
         figure = new FigurePane(host.model(), tallest);
         all.getStyleClass().add("figure-result");
         steps.getStyleClass().add("figure-steps");
-        Button play = button(
-                "Play",
-                "Turn the dial through its whole range and back, 2.5 seconds each way; this is no tempo of the exercise");
+        play = button("Play", SWING);
         play.textProperty().bind(Bindings.when(figure.playing()).then("Pause").otherwise("Play"));
         play.setOnAction(event -> figure.playOrPause());
         Button back = button("‹", "One step back through the range of motion");
@@ -105,6 +106,12 @@ final class FigureBody implements ResultBody {
         for (Node step : steps.getChildren().subList(0, 3)) {
             step.setVisible(moves);
             step.setManaged(moves);
+        }
+        Sketch.Play tempo = figure.tempo();
+        String how = tempo == null ? SWING : "Play repetitions at their tempo: " + tempo.words();
+        if (!how.equals(play.getAccessibleText())) {
+            play.setAccessibleText(how);
+            Hint.on(play, how);
         }
         FigureBody large = enlarged;
         if (large != null && !same) {

@@ -38,6 +38,8 @@ final class FigurePane extends PicturePane<DrawnFigure> {
     /** Seconds from one end of a dial's range to the other when a figure is played. */
     private static final double SWING_SECONDS = 2.5;
 
+    private static final double SEEK_SECONDS = 0.02;
+
     private final double tallest;
     private final List<Grip> grips = new ArrayList<>();
     private final Polyline way = new Polyline();
@@ -142,9 +144,10 @@ final class FigurePane extends PicturePane<DrawnFigure> {
 
     /** Returns the dial that steps this figure through its range of motion; empty when there is none. */
     Optional<DialView> dial() {
+        Optional<DialView> played = playedDial();
         FigureResult now = result;
-        if (now == null) {
-            return Optional.empty();
+        if (played.isPresent() || now == null) {
+            return played;
         }
         for (Sketch.Handle handle : now.sketch().handles()) {
             Optional<DialView> dial = DialMatch.of(model().dials(), handle);
@@ -153,6 +156,19 @@ final class FigurePane extends PicturePane<DrawnFigure> {
             }
         }
         return Optional.empty();
+    }
+
+    /** Returns the dial that the figure's repetition moves. */
+    private Optional<DialView> playedDial() {
+        FigureResult now = result;
+        Sketch.Play times = now == null ? null : now.sketch().play();
+        if (now == null || times == null) {
+            return Optional.empty();
+        }
+        return now.sketch().handles().stream()
+                .filter(handle -> handle.name().equals(times.name()))
+                .flatMap(handle -> DialMatch.of(model().dials(), handle).stream())
+                .findFirst();
     }
 
     /** Goes a share of the range of motion on. */
@@ -182,13 +198,49 @@ final class FigurePane extends PicturePane<DrawnFigure> {
         player.stop();
     }
 
-    /** Turns the dial to and fro through its range, slower at the ends. */
+    /** Returns the times at which the figure is played; null when its record has none for this dial. */
+    Sketch.@Nullable Play tempo() {
+        FigureResult now = result;
+        return now == null || playedDial().isEmpty() ? null : now.sketch().play();
+    }
+
     private void play(long now) {
         DialView dial = dial().orElse(null);
         if (dial == null || getScene() == null) {
             pause();
             return;
         }
+        Sketch.Play times = tempo();
+        if (times != null) {
+            playAtTempo(now, dial, times);
+        } else {
+            swing(now, dial);
+        }
+    }
+
+    /** Turns the dial through one repetition after the other, as its record tells. */
+    private void playAtTempo(long now, DialView dial, Sketch.Play times) {
+        if (playedSince == 0) {
+            playedSince = now;
+            playedFrom = timeOf(times, dial.value().get());
+        }
+        double time = playedFrom + (now - playedSince) / 1e9;
+        model().turn(dial.name(), times.setting(time % times.seconds()));
+    }
+
+    /** Returns the first time of a repetition at which a setting is passed, or that at which it is nearest. */
+    static double timeOf(Sketch.Play times, double setting) {
+        double best = 0;
+        for (double time = 0; time <= times.seconds(); time += SEEK_SECONDS) {
+            if (Math.abs(times.setting(time) - setting) < Math.abs(times.setting(best) - setting) - 1e-12) {
+                best = time;
+            }
+        }
+        return best;
+    }
+
+    /** Turns the dial to and fro through its range, slower at the ends. */
+    private void swing(long now, DialView dial) {
         DialDeclared declared = dial.declared().get();
         double range = declared.to() - declared.from();
         if (playedSince == 0) {

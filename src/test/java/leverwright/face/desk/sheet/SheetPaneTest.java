@@ -185,6 +185,40 @@ class SheetPaneTest {
     }
 
     @Test
+    void aFigureIsPlayedThroughItsRepetitionAndStopsWhereItIsPaused() throws Exception {
+        show(
+                "var lean = dial(\"Torso lean\", deg(45)).from(deg(10)).to(deg(80));",
+                "var hinge = romanianDeadlift().barbell(kg(50)).torsoLean(lean)"
+                        + ".by(lifter(\"Ines\").of(FEMALE, cm(178), kg(71)));",
+                "figure(repetition(hinge).through(TORSO_LEAN, deg(20), deg(60)).tempo(seconds(0.5), seconds(0.5)))");
+        bench.wait(
+                bench.side,
+                FigurePane.class,
+                found -> found.drawn() != null && found.dial().isPresent());
+        javafx.scene.control.Button play = bench.wait(
+                bench.side,
+                javafx.scene.control.Button.class,
+                found -> String.valueOf(found.getAccessibleText()).contains("0.5 s out, 0.5 s back"));
+        List<Double> passed = new java.util.ArrayList<>();
+        bench.doing(() -> bench.model
+                .dials()
+                .get(0)
+                .value()
+                .addListener((property, before, now) -> passed.add(now.doubleValue())));
+        bench.doing(play::fire);
+        bench.until("out", () -> passed.stream().anyMatch(lean -> lean > Math.toRadians(55)));
+        bench.until("and back", () -> passed.get(passed.size() - 1) < Math.toRadians(25));
+        bench.doing(play::fire);
+        assertTrue(
+                bench.at(() ->
+                        passed.stream().allMatch(lean -> lean > Math.toRadians(19.4) && lean < Math.toRadians(60.6))),
+                () -> "beyond the repetition: " + passed);
+        double paused = bench.dial(LEAN);
+        Thread.sleep(200);
+        assertEquals(paused, bench.dial(LEAN));
+    }
+
+    @Test
     void aDialIsTypedWithItsUnitAndBadTextIsKeptWithTheReason() throws Exception {
         show(SheetBench.demo());
         TextField typed = bench.wait(bench.side, TextField.class, found -> true);
