@@ -185,12 +185,27 @@ final class NoteHtml {
             return 1;
         }
 
+        private void row(List<FormulaText.Piece> pieces) {
+            html.raw("<mrow>");
+            for (int i = 0; i < pieces.size(); i++) {
+                i += part(pieces, i);
+            }
+            html.raw("</mrow>");
+        }
+
         private void atom(FormulaText.Piece piece) {
-            String tag = switch (piece.kind()) {
-                case LETTERS -> "mi";
-                case SIGNS -> "mtext";
-                case INDEX, POWER, WORDS -> piece.text().matches("\\p{L}+") ? "mi" : "mtext";
-            };
+            if (piece.kind() == FormulaText.Kind.FRACTION || piece.kind() == FormulaText.Kind.ROOT) {
+                String tag = piece.kind() == FormulaText.Kind.FRACTION ? "mfrac" : "msqrt";
+                html.raw("<" + tag + ">");
+                piece.parts().forEach(this::row);
+                html.raw("</" + tag + ">");
+                return;
+            }
+            String tag = piece.kind() == FormulaText.Kind.LETTERS
+                            || (piece.kind() != FormulaText.Kind.SIGNS
+                                    && piece.text().matches("\\p{L}+"))
+                    ? "mi"
+                    : "mtext";
             // Blanks at the ends of a text count for nothing in MathML.
             html.raw("<" + tag + ">");
             html.text(piece.text().replace(' ', '\u00a0'));

@@ -25,6 +25,33 @@ class FormulaTextTest {
     }
 
     @Test
+    void fractionsAndRootsMayHoldOneAnother() {
+        List<Piece> pieces = FormulaText.pieces("$x = \\frac{-b + \\sqrt{b^2 - c}}{2}·k$");
+        assertEquals(
+                List.of(Kind.LETTERS, Kind.SIGNS, Kind.FRACTION, Kind.SIGNS, Kind.LETTERS),
+                pieces.stream().map(Piece::kind).toList());
+        Piece fraction = pieces.get(2);
+        assertEquals("(-b + √(b2 - c))/(2)", fraction.text());
+        assertEquals(
+                List.of(Kind.SIGNS, Kind.LETTERS, Kind.SIGNS, Kind.ROOT),
+                fraction.parts().get(0).stream().map(Piece::kind).toList());
+        assertEquals(
+                List.of(new Piece("2", Kind.SIGNS, false)), fraction.parts().get(1));
+        assertEquals(Kind.ROOT, FormulaText.pieces("$\\sqrt{2}$").get(0).kind());
+    }
+
+    @Test
+    void whatIsNotFinishedStandsAsWritten() {
+        for (String formula : List.of("\\frac{a}", "\\sqrt{a", "\\sqrt", "a\\b", "\\frac{a}{b", "{\\frac}")) {
+            StringBuilder text = new StringBuilder();
+            FormulaText.pieces("$" + formula + "$").forEach(piece -> text.append(piece.text()));
+            assertEquals(formula, text.toString());
+        }
+        String deep = "\\sqrt{".repeat(5000) + "a" + "}".repeat(5000);
+        assertEquals(Kind.ROOT, FormulaText.pieces("$" + deep + "$").get(0).kind());
+    }
+
+    @Test
     void twoFormulasSideBySideBeginTwice() {
         List<Piece> pieces = FormulaText.pieces("$v^2$$a$");
         assertEquals(Kind.POWER, pieces.get(1).kind());

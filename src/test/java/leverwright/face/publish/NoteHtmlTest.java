@@ -80,6 +80,14 @@ class NoteHtmlTest {
     }
 
     @Test
+    void fractionsAndRootsBecomeMath() {
+        assertEquals(
+                "<p><math><mi>T</mi><mtext>=</mtext><mfrac><mrow><mi>k</mi></mrow><mrow><msup><mi>a</mi><mtext>2</mtext></msup>"
+                        + "<msqrt><mrow><msub><mi>l</mi><mtext>0</mtext></msub></mrow></msqrt></mrow></mfrac></math></p>\n",
+                NoteHtml.of("$T=\\frac{k}{a^2\\sqrt{l_0}}$"));
+    }
+
+    @Test
     void aFormulaBecomesMathWithoutAnythingFromElsewhere() {
         assertEquals(
                 "<p>so <math><mi>M</mi><mtext>\u00a0=\u00a0</mtext><mi>W</mi><mtext>·</mtext>"

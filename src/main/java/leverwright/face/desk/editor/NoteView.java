@@ -212,15 +212,29 @@ final class NoteView extends VBox {
 
     /** Words as they stand; what stands between dollar signs is a formula, with its indices below and powers above. */
     private static void words(TextFlow flow, String literal, List<String> styles) {
-        for (FormulaText.Piece piece : FormulaText.pieces(literal)) {
+        pieces(flow, FormulaText.pieces(literal), styles);
+    }
+
+    private static void pieces(TextFlow flow, List<FormulaText.Piece> pieces, List<String> styles) {
+        for (FormulaText.Piece piece : pieces) {
             switch (piece.kind()) {
                 case WORDS -> part(flow, piece.text(), styles);
                 case LETTERS -> part(flow, piece.text(), with(styles, "formula-letter"));
                 case SIGNS -> part(flow, piece.text(), with(styles, "formula-sign"));
                 case INDEX -> small(flow, piece.text(), styles, INDEX_LOWER);
                 case POWER -> small(flow, piece.text(), styles, -POWER_HIGHER);
+                case FRACTION ->
+                    flow.getChildren()
+                            .add(new FormulaPart.Fraction(piece.text(), row(piece, 0, styles), row(piece, 1, styles)));
+                case ROOT -> flow.getChildren().add(new FormulaPart.Root(piece.text(), row(piece, 0, styles)));
             }
         }
+    }
+
+    private static TextFlow row(FormulaText.Piece piece, int part, List<String> styles) {
+        TextFlow flow = new TextFlow();
+        pieces(flow, piece.parts().get(part), styles);
+        return flow;
     }
 
     private static void small(TextFlow flow, String words, List<String> styles, double lower) {
