@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Operations run one at a time and return when they are done; call them from a background thread. {@link #stop()} may
  * be called from any thread while one is under way.
  */
-public final class Session implements AutoCloseable {
+public final class Session implements ScriptAdvisor, AutoCloseable {
 
     private final Object operations = new Object();
     private final Sheet sheet;
@@ -32,7 +32,7 @@ public final class Session implements AutoCloseable {
     /** Held by whatever compiles: turns of a dial do not, and need not wait for it. */
     private final Object compiling = new Object();
 
-    private volatile @Nullable Shell reader;
+    private final SheetAdvisor advisor;
     private final Engine engine;
     private final Map<String, Set<String>> dialCells = new LinkedHashMap<>();
 
@@ -43,6 +43,7 @@ public final class Session implements AutoCloseable {
         this.sheet = sheet;
         this.compilers = compilers;
         this.shell = shell;
+        advisor = new SheetAdvisor(sheet, compilers);
         this.engine = engine;
     }
 
@@ -373,50 +374,14 @@ public final class Session implements AutoCloseable {
         }
     }
 
-    /**
-     * Returns what may be written at the caret of a cell that is being edited: names of the cell before the caret, of the
-     * cells above as they last compiled, words and imports. From any thread; waits for one cell's compilation at most.
-     *
-     * @param id the cell's id; one that is not in the sheet stands below all
-     * @param text the script as it is being written
-     * @param caret the caret's offset in it
-     * @throws IndexOutOfBoundsException when the caret lies outside the text
-     */
+    @Override
     public List<Suggestion> completions(String id, String text, int caret) {
-        NamesAbove above = sheet.namesAbove(id);
-        List<Suggestion> own = reader().suggestions(CaretSource.of(text, caret, above.classes()));
-        Map<String, Suggestion> all = new LinkedHashMap<>();
-        own.forEach(each -> all.put(each.text(), each));
-        above.suggestions(text.substring(0, caret)).forEach(each -> all.putIfAbsent(each.text(), each));
-        return List.copyOf(all.values());
+        return advisor.completions(id, text, caret);
     }
 
-    /**
-     * Returns the signatures of the method whose brackets the caret stands in, or of the name it stands behind; empty
-     * when there is none. From any thread; waits for one cell's compilation at most.
-     *
-     * @param id the cell's id; one that is not in the sheet stands below all
-     * @param text the script as it is being written
-     * @param caret the caret's offset in it
-     * @throws IndexOutOfBoundsException when the caret lies outside the text
-     */
+    @Override
     public List<String> signatures(String id, String text, int caret) {
-        NamesAbove above = sheet.namesAbove(id);
-        List<String> own = reader().signatures(CaretSource.of(text, caret, above.classes()));
-        return own.isEmpty() ? above.signatures(text.substring(0, caret)) : own;
-    }
-
-    /**
-     * Returns the JShell that is asked about scripts as they are written. It is another one than that which compiles: after a
-     * snippet was dropped, JShell on newer JDKs tells no signatures any more.
-     */
-    private synchronized Shell reader() {
-        Shell known = reader;
-        if (known == null) {
-            known = new Shell(compilers.files(), compilers.options());
-            reader = known;
-        }
-        return known;
+        return advisor.signatures(id, text, caret);
     }
 
     /** Stops the operation that is under way, if one is. From any thread; returns at once. */
@@ -429,10 +394,7 @@ public final class Session implements AutoCloseable {
     public void close() {
         engine.close();
         shell.close();
-        Shell asked = reader;
-        if (asked != null) {
-            asked.close();
-        }
+        advisor.close();
     }
 
     /** Switches the safety rule off, so that a test can see that it notices. */

@@ -49,6 +49,26 @@ class CompletionTest {
     }
 
     @Test
+    void scriptsThatWereNotRunAreCompletedWithoutAWorkerAndWithoutRunning() {
+        try (UnrunScripts unrun = new UnrunScripts()) {
+            // Run, the first of them would never end.
+            unrun.take(SessionTest.cells(
+                    "var heavyBar = kg(60); while (heavyBar.si() > 2) { }", "record Plate(double mass) { }", "1"));
+            long children = ProcessHandle.current().children().count();
+            String text = "heavyBar.plu";
+            assertEquals(
+                    List.of("plus(", "plusOrMinus("),
+                    unrun.completions("b", text, text.length()).stream()
+                            .map(Suggestion::text)
+                            .toList());
+            assertTrue(unrun.signatures("b", "kg(", 3).stream().anyMatch(each -> each.contains("double")));
+            assertTrue(unrun.completions("c", "Pla", 3).stream()
+                    .anyMatch(each -> each.text().startsWith("Plate")));
+            assertEquals(children, ProcessHandle.current().children().count(), "a worker was started");
+        }
+    }
+
+    @Test
     void membersFollowADot() {
         assertTrue(
                 at("plate.").containsAll(List.of("mass()", "colour()")),

@@ -191,10 +191,10 @@ final class Completion {
         long number = ++asked;
         if (!advice.isReady()) {
             offer(fromIndex(text, caret), caret, wanted);
-            return;
         }
         advice.completions(cell, text, caret).thenAccept(found -> {
-            if (number == asked && caret == area.getCaretPosition() && area.isFocused()) {
+            boolean late = found.isEmpty() && !advice.isReady();
+            if (number == asked && caret == area.getCaretPosition() && area.isFocused() && !late) {
                 offer(found, caret, wanted);
             }
         });

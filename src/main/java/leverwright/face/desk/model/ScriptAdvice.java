@@ -1,6 +1,8 @@
 package leverwright.face.desk.model;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -10,8 +12,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import leverwright.workbook.session.CellScript;
+import leverwright.workbook.session.ScriptAdvisor;
 import leverwright.workbook.session.Session;
 import leverwright.workbook.session.Suggestion;
+import leverwright.workbook.session.UnrunScripts;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,15 +28,29 @@ public final class ScriptAdvice implements AutoCloseable {
     private static final long IDLE_SECONDS = 5;
 
     private final Supplier<@Nullable Session> session;
+    private final Supplier<Optional<List<CellScript>>> asleep;
     private final Executor view;
     private final DeskLog log;
     private final ThreadPoolExecutor thread;
+    private @Nullable UnrunScripts unrun;
+    private volatile boolean reading;
     private final AtomicLong completions = new AtomicLong();
     private final AtomicLong signatures = new AtomicLong();
     private final AtomicLong details = new AtomicLong();
 
-    ScriptAdvice(Supplier<@Nullable Session> session, Executor view, DeskLog log) {
+    /**
+     * Makes advice.
+     *
+     * @param session runs the scripts; null while none does
+     * @param asleep the scripts of a workbook that is not to run: they are compiled only, and only for advice; empty when it runs
+     */
+    ScriptAdvice(
+            Supplier<@Nullable Session> session,
+            Supplier<Optional<List<CellScript>>> asleep,
+            Executor view,
+            DeskLog log) {
         this.session = session;
+        this.asleep = asleep;
         this.view = view;
         this.log = log;
         thread = new ThreadPoolExecutor(1, 1, IDLE_SECONDS, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), task -> {
@@ -42,9 +61,12 @@ public final class ScriptAdvice implements AutoCloseable {
         thread.allowCoreThreadTimeOut(true);
     }
 
-    /** Returns whether the compiler can be asked: scripts have been run or begun to. Otherwise every answer is empty. */
+    /**
+     * Returns whether the compiler answers at once: scripts have been run or begun to, or those of a workbook that is not to run
+     * have been compiled. Otherwise an answer takes a while, or is empty.
+     */
     public boolean isReady() {
-        return session.get() != null;
+        return session.get() != null || reading;
     }
 
     /**
@@ -87,12 +109,13 @@ public final class ScriptAdvice implements AutoCloseable {
         });
     }
 
-    private <T> CompletableFuture<List<T>> ask(AtomicLong kind, Function<Session, List<T>> question) {
+    private <T> CompletableFuture<List<T>> ask(AtomicLong kind, Function<ScriptAdvisor, List<T>> question) {
         CompletableFuture<List<T>> answer = new CompletableFuture<>();
         long number = kind.incrementAndGet();
+        Optional<List<CellScript>> scripts = asleep.get();
         try {
             thread.execute(() -> {
-                List<T> found = kind.get() == number ? answer(question) : List.of();
+                List<T> found = kind.get() == number ? answer(question, scripts) : List.of();
                 view.execute(() -> answer.complete(found));
             });
         } catch (RejectedExecutionException closed) {
@@ -101,24 +124,48 @@ public final class ScriptAdvice implements AutoCloseable {
         return answer;
     }
 
-    private <T> List<T> answer(Function<Session, List<T>> question) {
-        Session open = session.get();
-        if (open == null) {
-            return List.of();
-        }
+    private <T> List<T> answer(Function<ScriptAdvisor, List<T>> question, Optional<List<CellScript>> scripts) {
+        Session running = session.get();
         try {
-            return question.apply(open);
+            ScriptAdvisor open = running;
+            if (running != null) {
+                closeUnrun();
+            } else if (scripts.isPresent()) {
+                open = compiled(scripts.get());
+            }
+            return open == null ? List.of() : question.apply(open);
         } catch (RuntimeException unanswered) {
             // A session that was closed meanwhile need not answer.
-            if (open.equals(session.get())) {
+            if (Objects.equals(running, session.get())) {
                 log.failure("a question about a script was not answered", unanswered);
             }
             return List.of();
         }
     }
 
+    private synchronized UnrunScripts compiled(List<CellScript> scripts) {
+        UnrunScripts compiled = unrun;
+        if (compiled == null) {
+            compiled = new UnrunScripts();
+            unrun = compiled;
+        }
+        compiled.take(scripts);
+        reading = true;
+        return compiled;
+    }
+
+    private synchronized void closeUnrun() {
+        UnrunScripts compiled = unrun;
+        if (compiled != null) {
+            reading = false;
+            unrun = null;
+            compiled.close();
+        }
+    }
+
     @Override
     public void close() {
-        thread.shutdownNow();
+        thread.execute(this::closeUnrun);
+        thread.shutdown();
     }
 }
