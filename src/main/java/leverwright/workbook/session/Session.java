@@ -26,7 +26,6 @@ public final class Session implements ScriptAdvisor, AutoCloseable {
     private final Sheet sheet;
     private static final AtomicReference<@Nullable Prepared> PREPARED = new AtomicReference<>();
 
-    private final Compilers compilers;
     private final ShellLater shell;
 
     /** Held by whatever compiles: turns of a dial do not, and need not wait for it. */
@@ -41,7 +40,6 @@ public final class Session implements ScriptAdvisor, AutoCloseable {
 
     private Session(Sheet sheet, Compilers compilers, ShellLater shell, Engine engine) {
         this.sheet = sheet;
-        this.compilers = compilers;
         this.shell = shell;
         advisor = new SheetAdvisor(sheet, compilers);
         this.engine = engine;
