@@ -30,6 +30,9 @@ public final class BackSquat extends Exercise<BackSquat> {
             Knobs.BAR_BEHIND_TRUNK,
             Knobs.PRESSURE,
             Knobs.HEEL_HEIGHT);
+    /** Lean of the shank at level thighs on the usual way, in degrees: with the torso near 45° (from memory). */
+    private static final int SHANK_AT_LEVEL = 25;
+
     private static final List<Knob<Angle>> PREFERRED = List.of(Knobs.THIGH_ABOVE_LEVEL, Knobs.TORSO_LEAN);
 
     BackSquat() {
@@ -189,7 +192,8 @@ public final class BackSquat extends Exercise<BackSquat> {
 
     @Override
     public Optional<Course> course() {
-        return Optional.of(new Course(Knobs.THIGH_ABOVE_LEVEL, deg(90).si(), deg(0).si()));
+        return Optional.of(new Course(Knobs.THIGH_ABOVE_LEVEL, deg(90).si(), deg(0).si())
+                .with(Knobs.SHANK_LEAN, deg(3).si(), deg(SHANK_AT_LEVEL).si()));
     }
 
     @Override

@@ -132,11 +132,25 @@ final class Drawing {
         Point heel = onSole(foot, -before);
         Point toe = onSole(foot, after);
         Point ankle = joint(Joint.ANKLE, other);
-        shapes.add(new Sketch.Bone(side + "sole", heel, toe));
+        Settings set = held.performance().exercise().settings();
+        double ball = set.has(Knobs.BALL_OF_FOOT) ? set.si(Knobs.BALL_OF_FOOT) * after : after;
+        if (ball < after && layout.lean(foot) > 0) {
+            bentToes(shapes, side, new Point[] {heel, onSole(foot, ball), ankle}, after - ball);
+        } else {
+            shapes.add(new Sketch.Bone(side + "sole", heel, toe));
+            shapes.add(new Sketch.Bone(side + "foot", ankle, toe));
+        }
         shapes.add(new Sketch.Bone(side + "heel", ankle, heel));
-        shapes.add(new Sketch.Bone(side + "foot", ankle, toe));
         shapes.add(new Sketch.Bone(side + "shank", joint(Joint.KNEE, other), ankle));
         shapes.add(new Sketch.Bone(side + "thigh", joint(Joint.HIP, other), joint(Joint.KNEE, other)));
+    }
+
+    /** A foot on its ball: the toes lie flat ahead of it. */
+    private static void bentToes(List<Sketch.Shape> shapes, String side, Point[] heelBallAnkle, double toes) {
+        Point ball = heelBallAnkle[1];
+        shapes.add(new Sketch.Bone(side + "sole", heelBallAnkle[0], ball));
+        shapes.add(new Sketch.Bone(side + "foot", heelBallAnkle[2], ball));
+        shapes.add(new Sketch.Bone(side + "toes", ball, new Point(ball.x() + toes, ball.y())));
     }
 
     private Point onSole(Member foot, double along) {

@@ -140,6 +140,36 @@ public abstract class Exercise<E extends Exercise<E>> {
         return Optional.empty();
     }
 
+    /**
+     * Returns this exercise with a knob that moves in step with another one: the shank leans from 3° to 28° while the thighs
+     * come down from upright to level, and balance finds the torso. A knob that somebody sets stays where it is set; so do
+     * all, where an angle is set that balance would need.
+     *
+     * @param knob the one that follows
+     * @param from its value where the driver starts
+     * @param to its value where the driver ends
+     * @param driver the one that is turned
+     * @param driverFrom where the driver starts
+     * @param driverTo where the driver ends
+     * @throws IllegalArgumentException if a value lies outside its knob's range, or the driver does not move
+     */
+    public <P extends Measure<P>, Q extends Measure<Q>> E inStep(
+            Knob<P> knob, P from, P to, Knob<Q> driver, Q driverFrom, Q driverTo) {
+        return with(settings.following(new InStep(knob, from.si(), to.si(), driver, driverFrom.si(), driverTo.si())));
+    }
+
+    /**
+     * Returns this exercise with all that its usual way moves in step with the knob that drives it, as the catalogue lists it:
+     * a squat's trunk then leans as balance asks while it goes down. Without such knobs, the same exercise.
+     */
+    public E alongItsWay() {
+        Settings along = settings;
+        for (InStep way : course().map(Course::inStep).orElse(List.of())) {
+            along = along.following(way);
+        }
+        return with(along);
+    }
+
     /** Returns the name, such as "Romanian deadlift". */
     public String name() {
         return name;

@@ -20,6 +20,7 @@ final class Hinges {
     private static final double BACK = 0.1;
 
     private static final double HIPS_OVER_FLOOR = 0.95;
+    private static final Spot ON_THE_CHEST = Spot.at(Member.TRUNK, 0.35, 0.15);
 
     static final Movement GOOD_MORNING = new Movement("Good morning")
             .of(Family.HINGE)
@@ -27,8 +28,7 @@ final class Hinges {
             .knob(Knobs.TORSO_LEAN, deg(70), "near the low position (from memory)")
             .knob(Knobs.KNEE_FLEXION, deg(15), "soft knees (from memory)")
             .barbellOnShoulders(cm(2), cm(6))
-            .bend(Joint.SHOULDER, deg(-45))
-            .bend(Joint.ELBOW, deg(135))
+            .then(arms -> Holds.forearmsToTheBar(arms, deg(0)))
             .path(Knobs.TORSO_LEAN, deg(10), deg(80))
             .drives(Joint.HIP)
             .trains("hamstrings, gluteus maximus; the back muscles hold the trunk")
@@ -104,8 +104,7 @@ final class Hinges {
                     LeanRule.from(Member.THIGH, 1, SetupKnobs.HIP_FLEXION, 1, 0, "lean of the thigh plus hip flexion"))
             .moving(SetupKnobs.HIP_FLEXION, java.util.Optional.of(Drawing.Moved.SHOULDER))
             .change(Hinges::thighFirst)
-            .bend(Joint.SHOULDER, deg(30))
-            .bend(Joint.ELBOW, deg(140))
+            .reach(new Reach(Member.UPPER_ARM, new Targets.On("plate", ON_THE_CHEST), -1))
             .change(plan -> {
                 plan.anchor = Anchor.HIP;
                 plan.anchorY = work -> HIPS_OVER_FLOOR;
@@ -113,7 +112,7 @@ final class Hinges {
                 plan.held = Member.FOOT.bit();
             })
             .knob(SetupKnobs.PLATES, kg(10), "one plate held at the chest (from memory)")
-            .add(new Hung("plate", Spot.at(Member.TRUNK, 0.35, 0.15), SetupKnobs.PLATES, 1))
+            .add(new Hung("plate", ON_THE_CHEST, SetupKnobs.PLATES, 1))
             .contact(new Contact(
                     "pad",
                     Spot.at(Member.THIGH, 0.12, 0.08),

@@ -1,7 +1,10 @@
 package leverwright.mechanics.exercise;
 
+import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
+import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Length;
+import leverwright.mechanics.numeric.Trigonometry;
 
 /** What a movement holds or is loaded with. */
 final class Holds {
@@ -35,6 +38,22 @@ final class Holds {
                 .knob(Knobs.BAR_BEHIND_TRUNK, behind, "where this exercise puts the bar (from memory)")
                 .add(new Hung(
                         "bar", Spot.onShoulders(Knobs.BAR_HEIGHT_ON_TRUNK, Knobs.BAR_BEHIND_TRUNK), Knobs.BAR, 1));
+    }
+
+    /** The arms at a bar that lies on the shoulders: upper arms at an angle to the trunk, forearms pointing to the bar. */
+    static Movement forearmsToTheBar(Movement movement, Angle shoulder) {
+        Spot bar = Spot.onShoulders(Knobs.BAR_HEIGHT_ON_TRUNK, Knobs.BAR_BEHIND_TRUNK);
+        return movement.bend(Joint.SHOULDER, shoulder)
+                .rule(Member.FOREARM, LeanRule.worked(work -> towards(work, bar), "from the elbow towards the bar"));
+    }
+
+    /** The lean of a forearm that points to a place on the trunk. */
+    private static double towards(Work work, Spot place) {
+        Layout layout = work.layout();
+        double length = layout.body().length(Segment.UPPER_ARM);
+        double elbowX = layout.alongX(Member.TRUNK, layout.trunkLength()) + length * layout.sine(Member.UPPER_ARM);
+        double elbowY = layout.alongY(Member.TRUNK, layout.trunkLength()) - length * layout.cosine(Member.UPPER_ARM);
+        return Trigonometry.arcTangent(place.x(work) - elbowX, elbowY - place.y(work));
     }
 
     /** A cable; seen from the front or from the head one for each side, each with half of the stack, unless one alone is asked for. */

@@ -15,6 +15,9 @@ import leverwright.mechanics.working.Sketch;
 final class LegMachines {
     private static final double RIGHT_ANGLE = deg(90).si();
     private static final String MACHINE = "Strength and anchors of the machine are not checked.";
+    /** How far the free leg is held to its side, clear of the standing one, rad, from memory. */
+    private static final double FREE_LEG = deg(15).si();
+
     private static final String CUFF = "Strength and anchor of the cable are not checked.";
 
     static final Movement LEG_PRESS = new Movement("Leg press")
@@ -82,8 +85,7 @@ final class LegMachines {
             .knob(Knobs.BAR, kg(60), "shoulder pads of a machine, or a bar (from memory)")
             .barbellOnShoulders(cm(4), cm(0))
             .knob(Knobs.BAR, kg(60), "shoulder pads of a machine, or a bar (from memory)")
-            .bend(Joint.SHOULDER, deg(-20))
-            .bend(Joint.ELBOW, deg(140))
+            .then(arms -> Holds.forearmsToTheBar(arms, deg(0)))
             .path(Knobs.HEEL_HEIGHT, cm(0), cm(8))
             .drives(Joint.ANKLE)
             .trains("gastrocnemius and soleus");
@@ -109,6 +111,7 @@ final class LegMachines {
                     SetupKnobs.FLOOR_FORCE,
                     Knobs.FRICTION,
                     "0 by default, a foot that presses straight down; forward positive."))
+            .show(LegMachines::block)
             .carriedBy("seat and backrest hold the trunk; the balls of the feet stand on a block")
             .assumes("the muscles of the hip are at rest: moments about the hip give what the block carries")
             .says("The bend of the ankle is set; thigh level, shank upright.")
@@ -155,7 +158,7 @@ final class LegMachines {
             .trains("gluteus medius and minimus of the standing leg")
             .drives(Joint.HIP)
             .lean(Segment.TRUNK, SetupKnobs.SIDE_LEAN)
-            .path(SetupKnobs.SIDE_LEAN, deg(-20), deg(20));
+            .path(SetupKnobs.SIDE_LEAN, deg(-10), deg(20));
 
     private LegMachines() {}
 
@@ -170,7 +173,10 @@ final class LegMachines {
                     plan.leans.put(Member.SHANK, LeanRule.searched(0, "found by balance, see the check"));
                     plan.leans.put(Member.THIGH, LeanRule.searched(0, "found by balance, in line with the shank"));
                     plan.leans.put(
-                            Member.OTHER_THIGH, LeanRule.from(Member.TRUNK, 1, null, 0, 0, "in line with the trunk"));
+                            Member.OTHER_THIGH,
+                            LeanRule.worked(
+                                    LegMachines::freeLeg,
+                                    "held to its side, clear of the standing leg and of the floor (from memory)"));
                     plan.leans.put(Member.OTHER_SHANK, LeanRule.from(Member.OTHER_THIGH, 1, null, 0, 0, "in line"));
                     plan.search = new Search(
                             -RIGHT_ANGLE / 2,
@@ -208,6 +214,11 @@ final class LegMachines {
                 .trains("gluteus medius and minimus of the leg that is spread");
     }
 
+    /** A pelvis that drops on the side of the free leg asks for a leg held farther out. */
+    private static double freeLeg(Work work) {
+        return FREE_LEG + Math.max(0, -work.layout().lean(Member.TRUNK));
+    }
+
     private static double hipOverFloor(Work work) {
         Skeleton body = work.layout().body();
         return body.length(Segment.THIGH) + body.length(Segment.SHANK) + body.ankleAcross();
@@ -242,6 +253,14 @@ final class LegMachines {
                                 3)
                         + " it stays by itself, and the force shown is what pushes it up.")
                 : Optional.empty();
+    }
+
+    /** The top of the block under the balls of the feet. */
+    private static void block(Work work) {
+        Spot ball = Spot.onSole(Member.FOOT, Knobs.BALL_OF_FOOT);
+        double x = ball.x(work);
+        double y = ball.y(work);
+        work.layout().show(Bases.line(x - 0.04, x + 0.2, y));
     }
 
     /** The plate under the soles, and the rail behind it. */

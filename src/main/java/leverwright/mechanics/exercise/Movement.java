@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -346,7 +347,25 @@ public final class Movement extends Setting<Movement> {
             copy.path = knob;
             copy.pathFrom = from.si();
             copy.pathTo = to.si();
+            copy.inStep.clear();
         });
+    }
+
+    /**
+     * Returns this exercise with another knob that its way moves in step; say it after {@link #path}.
+     *
+     * @param knob the one that follows
+     * @param from its value where the way starts
+     * @param to its value where the way ends
+     * @throws IllegalArgumentException if the exercise has no way yet, or not the knob
+     */
+    public <Q extends Measure<Q>> Movement with(Knob<Q> knob, Q from, Q to) {
+        settings().indexOf(knob);
+        if (plan.path == null) {
+            throw new IllegalArgumentException("say first which knob the way turns: path(KNOB, from, to), then with("
+                    + knob.name() + ", from, to)");
+        }
+        return change(copy -> copy.inStep.put(knob, new double[] {from.si(), to.si()}));
     }
 
     private boolean has(Knob<?> knob) {
@@ -459,7 +478,13 @@ public final class Movement extends Setting<Movement> {
 
     @Override
     public Optional<Course> course() {
-        return Optional.ofNullable(plan.path).map(knob -> new Course(own(knob), plan.pathFrom, plan.pathTo));
+        return Optional.ofNullable(plan.path).map(knob -> {
+            Course course = new Course(own(knob), plan.pathFrom, plan.pathTo);
+            for (Map.Entry<Knob<?>, double[]> each : plan.inStep.entrySet()) {
+                course = course.with(own(each.getKey()), each.getValue()[0], each.getValue()[1]);
+            }
+            return course;
+        });
     }
 
     @Override

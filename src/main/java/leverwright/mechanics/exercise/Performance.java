@@ -105,6 +105,11 @@ public final class Performance {
         return with(settings.withSi(settings.indexOf(knob), si));
     }
 
+    /** Returns the same lifter at the exercise with all that its usual way moves in step; see {@link Exercise#alongItsWay}. */
+    public Performance alongItsWay() {
+        return of(exercise.alongItsWay());
+    }
+
     private Performance with(Settings settings) {
         return of(exercise.with(settings));
     }

@@ -71,6 +71,9 @@ final class Plan {
 
     double pathFrom;
     double pathTo;
+    /** Knobs that move in step with the path's, with their values at its ends. */
+    Map<Knob<?>, double[]> inStep = new LinkedHashMap<>();
+
     Set<Joint> drives = new LinkedHashSet<>();
     Map<Knob<?>, Drawing.Moved> moves = new LinkedHashMap<>();
     List<Consumer<Work>> checks = new ArrayList<>();
@@ -116,6 +119,7 @@ final class Plan {
         copy.path = path;
         copy.pathFrom = pathFrom;
         copy.pathTo = pathTo;
+        copy.inStep = new LinkedHashMap<>(inStep);
         copy.drives = new LinkedHashSet<>(drives);
         copy.moves = new LinkedHashMap<>(moves);
         copy.checks = new ArrayList<>(checks);

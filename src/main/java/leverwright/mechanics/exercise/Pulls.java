@@ -44,7 +44,8 @@ final class Pulls {
             .cableInHands(cm(150), cm(45))
             .knob(Knobs.STACK, kg(30), "a middling stack (from memory)")
             .carriedBy("no backrest: the trunk holds itself")
-            .path(Knobs.UPPER_ARM_LEAN, deg(70), deg(-20))
+            .path(Knobs.UPPER_ARM_LEAN, deg(65), deg(-30))
+            .with(Knobs.ELBOW_FLEXION, deg(10), deg(110))
             .drives(Joint.SHOULDER, Joint.ELBOW)
             .trains("latissimus dorsi, trapezius, elbow flexors")
             .cautions(Cautions.LOW_BACK, Cautions.SHOULDER, CABLE);

@@ -313,9 +313,13 @@ public final class RomanianDeadlift extends Exercise<RomanianDeadlift> {
         return Optional.of(
                 isFromTheFloor()
                         ? new Course(
-                                Knobs.THIGH_ABOVE_LEVEL,
-                                Measures.deg(25).si(),
-                                Measures.deg(60).si())
+                                        Knobs.THIGH_ABOVE_LEVEL,
+                                        Measures.deg(25).si(),
+                                        Measures.deg(85).si())
+                                .with(
+                                        Knobs.TORSO_LEAN,
+                                        Measures.deg(62).si(),
+                                        Measures.deg(12).si())
                         : new Course(
                                 Knobs.TORSO_LEAN,
                                 Measures.deg(10).si(),

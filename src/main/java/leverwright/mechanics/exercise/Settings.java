@@ -18,6 +18,19 @@ final class Settings {
     /** Loads beside the exercise's own, in the order in which they were added. */
     private final List<LoadRule> added;
 
+    /** Knobs that follow another one, and which of them do at the moment. */
+    private final List<Follow> follows;
+
+    private final boolean[] followed;
+
+    /** A knob, by its index, that goes from one value to another while its driver does. */
+    private record Follow(int driver, InStep way, int follower) {
+        double at(double setting) {
+            double part = (setting - way.driverFrom()) / (way.driverTo() - way.driverFrom());
+            return way.from() + Math.max(0, Math.min(1, part)) * (way.to() - way.from());
+        }
+    }
+
     private Settings(
             List<Knob<?>> knobs,
             Object[] keys,
@@ -25,7 +38,9 @@ final class Settings {
             double[] errors,
             boolean[] given,
             List<Enum<?>> choices,
-            List<LoadRule> added) {
+            List<LoadRule> added,
+            List<Follow> follows,
+            boolean[] followed) {
         this.knobs = knobs;
         this.keys = keys;
         this.values = values;
@@ -33,6 +48,8 @@ final class Settings {
         this.given = given;
         this.choices = choices;
         this.added = added;
+        this.follows = follows;
+        this.followed = followed;
     }
 
     /** Returns the settings where every knob stands at its default and none is given. */
@@ -50,7 +67,9 @@ final class Settings {
                 errors,
                 new boolean[values.length],
                 List.of(),
-                List.of());
+                List.of(),
+                List.of(),
+                new boolean[values.length]);
     }
 
     /** Returns these settings with another knob; one that is there already takes the new one's default if nobody set it. */
@@ -68,7 +87,16 @@ final class Settings {
                 wider = wider.changed(k, values[k], errors[k], true);
             }
         }
-        return new Settings(wider.knobs, wider.keys, wider.values, wider.errors, wider.given, choices, added);
+        return new Settings(
+                wider.knobs,
+                wider.keys,
+                wider.values,
+                wider.errors,
+                wider.given,
+                choices,
+                added,
+                follows,
+                Arrays.copyOf(followed, wider.values.length));
     }
 
     List<Knob<?>> knobs() {
@@ -135,7 +163,82 @@ final class Settings {
         newValues[index] = si;
         newErrors[index] = error;
         newGiven[index] = byHand;
-        return new Settings(knobs, keys, newValues, newErrors, newGiven, choices, added);
+        if (follows.isEmpty()) {
+            return new Settings(knobs, keys, newValues, newErrors, newGiven, choices, added, follows, followed);
+        }
+        boolean[] newFollowed = followed.clone();
+        newFollowed[index] = false;
+        Settings next = new Settings(knobs, keys, newValues, newErrors, newGiven, choices, added, follows, newFollowed);
+        next.release(index);
+        next.follow();
+        return next;
+    }
+
+    /**
+     * Returns these settings with a knob that goes from one value to another while another one does; where somebody set it, or
+     * another angle that balance could decide, it stays.
+     */
+    Settings following(InStep way) {
+        List<Follow> more = new ArrayList<>(follows);
+        int follower = indexOf(way.knob());
+        more.removeIf(each -> each.follower() == follower);
+        more.add(new Follow(indexOf(way.driver()), way, follower));
+        knobs.get(follower).checked(way.from());
+        knobs.get(follower).checked(way.to());
+        Settings next = new Settings(
+                knobs,
+                keys,
+                values.clone(),
+                errors.clone(),
+                given.clone(),
+                choices,
+                added,
+                List.copyOf(more),
+                followed.clone());
+        next.follow();
+        return next;
+    }
+
+    /** Lets an angle go that follows, where another one was set by hand and balance needs its freedom; used while building. */
+    private void release(int index) {
+        if (!Stance.ANGLES.contains(knobs.get(index)) || follows.stream().anyMatch(each -> each.driver() == index)) {
+            return;
+        }
+        for (Follow each : follows) {
+            int follower = each.follower();
+            if (followed[follower] && Stance.ANGLES.contains(knobs.get(follower))) {
+                followed[follower] = false;
+                given[follower] = false;
+                values[follower] = knobs.get(follower).standard().si();
+            }
+        }
+    }
+
+    /** Puts the knobs that follow where they belong; used while building. */
+    private void follow() {
+        for (Follow each : follows) {
+            int k = each.follower();
+            if ((!given[k] || followed[k]) && !standsInTheWay(each)) {
+                values[k] = each.at(values[each.driver()]);
+                errors[k] = 0;
+                given[k] = true;
+                followed[k] = true;
+            }
+        }
+    }
+
+    /** Tells whether somebody set an angle beside the driver, so that balance has no more than one to find. */
+    private boolean standsInTheWay(Follow follow) {
+        if (!Stance.ANGLES.contains(knobs.get(follow.follower()))) {
+            return false;
+        }
+        for (int k = 0; k < given.length; k++) {
+            boolean other = k != follow.driver() && k != follow.follower();
+            if (other && given[k] && !followed[k] && Stance.ANGLES.contains(knobs.get(k))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     double si(Knob<?> knob) {
@@ -183,14 +286,14 @@ final class Settings {
         List<Enum<?>> others = new ArrayList<>(choices);
         others.removeIf(other -> other.getDeclaringClass() == choice.getDeclaringClass());
         others.add(choice);
-        return new Settings(knobs, keys, values, errors, given, List.copyOf(others), added);
+        return new Settings(knobs, keys, values, errors, given, List.copyOf(others), added, follows, followed);
     }
 
     /** Returns these settings with one more load beside the exercise's own. */
     Settings adding(LoadRule load) {
         List<LoadRule> more = new ArrayList<>(added);
         more.add(load);
-        return new Settings(knobs, keys, values, errors, given, choices, List.copyOf(more));
+        return new Settings(knobs, keys, values, errors, given, choices, List.copyOf(more), follows, followed);
     }
 
     List<LoadRule> added() {
@@ -215,7 +318,8 @@ final class Settings {
                 && Arrays.equals(errors, that.errors)
                 && Arrays.equals(given, that.given)
                 && choices.equals(that.choices)
-                && added.equals(that.added);
+                && added.equals(that.added)
+                && follows.equals(that.follows);
     }
 
     @Override

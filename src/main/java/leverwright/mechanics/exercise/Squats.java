@@ -16,27 +16,27 @@ final class Squats {
     /** Half the depth of the back, m, from memory. */
     private static final double BACK = 0.1;
 
-    static final Movement LOW_BAR_SQUAT = squat("Low-bar squat", 52)
+    static final Movement LOW_BAR_SQUAT = squat("Low-bar squat", 52, 3, 24)
             .barbellOnShoulders(cm(-5), cm(9))
-            .bend(Joint.SHOULDER, deg(-45))
-            .bend(Joint.ELBOW, deg(135))
+            .then(arms -> Holds.forearmsToTheBar(arms, deg(0)))
             .trains(
                     "gluteus maximus, hamstrings and adductors more than with the high bar, quadriceps; the back holds the trunk");
 
-    static final Movement FRONT_SQUAT = squat("Front squat", 15)
+    static final Movement FRONT_SQUAT = squat("Front squat", 15, 0, 37)
             .barbellOnShoulders(cm(2), cm(-12))
-            .lean(Segment.UPPER_ARM, deg(75))
-            .bend(Joint.ELBOW, deg(130))
+            .then(arms -> Holds.forearmsToTheBar(arms, deg(95)))
             .trains("quadriceps, gluteus maximus; the upper back holds the bar up");
 
-    static final Movement GOBLET_SQUAT = squat("Goblet squat", 25)
+    static final Movement GOBLET_SQUAT = squat("Goblet squat", 25, 0, 32)
             .knob(Knobs.DUMBBELL, kg(16), "a middling dumbbell (from memory)")
             .knob(Knobs.BAR_HEIGHT_ON_TRUNK, cm(-15), "the dumbbell lies against the breastbone (from memory)")
             .knob(Knobs.BAR_BEHIND_TRUNK, cm(-18), "ahead of the trunk's line (from memory)")
             .add(new Hung(
                     "dumbbell", Spot.onShoulders(Knobs.BAR_HEIGHT_ON_TRUNK, Knobs.BAR_BEHIND_TRUNK), Knobs.DUMBBELL, 1))
-            .lean(Segment.UPPER_ARM, deg(10))
-            .bend(Joint.ELBOW, deg(130))
+            .reach(new Reach(
+                    Member.UPPER_ARM,
+                    new Targets.On("dumbbell", Spot.onShoulders(Knobs.BAR_HEIGHT_ON_TRUNK, Knobs.BAR_BEHIND_TRUNK)),
+                    1))
             .assumes("one dumbbell, pressed against the chest; the arms bear none of it")
             .trains("quadriceps, gluteus maximus; the arms hold the dumbbell");
 
@@ -117,13 +117,15 @@ final class Squats {
             })
             .assumes("the other leg hangs and pushes no more; places count from the top of the step")
             .path(Knobs.THIGH_ABOVE_LEVEL, deg(10), deg(85))
+            .with(Knobs.TORSO_LEAN, deg(35), deg(5))
             .drives(Joint.KNEE, Joint.HIP)
             .trains("quadriceps and gluteus maximus of the leg on the step")
             .cautions(Cautions.KNEE);
 
     private Squats() {}
 
-    private static Movement squat(String name, int lean) {
+    /** A squat on both feet whose shanks lean, on the usual way, from one angle to another; balance finds the torso. */
+    private static Movement squat(String name, int lean, int shankAtTop, int shankAtLevel) {
         return new Movement(name)
                 .of(Family.SQUAT)
                 .standing(Knobs.THIGH_ABOVE_LEVEL, Knobs.TORSO_LEAN)
@@ -131,6 +133,7 @@ final class Squats {
                 .knob(Knobs.SHANK_LEAN, deg(30), "a shank as it often leans in squats (from memory)")
                 .knob(Knobs.KNEE_FLEXION, deg(110), "near level thighs (from memory)")
                 .path(Knobs.THIGH_ABOVE_LEVEL, deg(90), deg(0))
+                .with(Knobs.SHANK_LEAN, deg(shankAtTop), deg(shankAtLevel))
                 .drives(Joint.KNEE, Joint.HIP, Joint.ANKLE)
                 .cautions(Cautions.LOW_BACK, Cautions.KNEE);
     }

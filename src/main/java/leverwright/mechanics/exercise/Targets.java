@@ -80,6 +80,24 @@ final class Targets {
         }
     }
 
+    /** A place on a segment that is placed before the arms: what is held against the trunk. */
+    record On(String name, Spot spot) implements Reach.Target {
+        @Override
+        public double x(Work work) {
+            return spot.x(work);
+        }
+
+        @Override
+        public double y(Work work) {
+            return spot.y(work);
+        }
+
+        @Override
+        public Expression in(Hand hand, Work work, boolean isX) {
+            return spot.in(hand, work, name, isX);
+        }
+    }
+
     /** A place worked out beforehand. */
     record Point(String name, Plan.Coordinate toX, Plan.Coordinate toY, String words) implements Reach.Target {
         @Override

@@ -10,6 +10,10 @@ import leverwright.mechanics.body.Segment;
 final class TrunkExercises {
     private static final double RIGHT_ANGLE = deg(90).si();
     private static final double LYING = 0.1;
+    /** Where the ankles stand ahead of the hips of somebody lying, parts of the thigh's length, from memory. */
+    private static final double HEELS = 1.1;
+
+    private static final Spot ON_THE_CHEST = Spot.at(Member.TRUNK, 0.35, 0.12);
 
     static final Movement CRUNCH = new Movement("Crunch")
             .of(Family.TRUNK)
@@ -21,15 +25,20 @@ final class TrunkExercises {
                 plan.held = Member.TRUNK.bit() | Member.FOOT.bit();
                 plan.trunkHold = Layout.TrunkHold.PELVIS;
             })
-            .rule(Member.THIGH, LeanRule.fixed(deg(-135)))
-            .rule(Member.SHANK, LeanRule.fixed(deg(-30)))
+            .reach(new Reach(
+                    Member.THIGH,
+                    new Targets.Point(
+                            "ankle_set",
+                            work -> HEELS * work.layout().body().length(Segment.THIGH),
+                            work -> work.layout().body().ankleAcross(),
+                            "the feet stand flat, so far ahead of the hips as bent knees leave them (from memory)"),
+                    1))
             .knob(SetupKnobs.TRUNK_LIFT)
             .rule(Member.TRUNK, LeanRule.knob(SetupKnobs.TRUNK_LIFT, 1, -RIGHT_ANGLE, "lift of the trunk less 90°"))
             .moving(SetupKnobs.TRUNK_LIFT, java.util.Optional.of(Drawing.Moved.SHOULDER))
-            .bend(Joint.SHOULDER, deg(20))
-            .bend(Joint.ELBOW, deg(130))
-            .knob(SetupKnobs.PLATES, kg(0), "nothing held")
-            .add(new Hung("plate", Spot.at(Member.TRUNK, 0.35, 0.12), SetupKnobs.PLATES, 1))
+            .reach(new Reach(Member.UPPER_ARM, new Targets.On("plate", ON_THE_CHEST), -1))
+            .knob(SetupKnobs.PLATES, kg(0), "nothing held; the hands lie on the chest")
+            .add(new Hung("plate", ON_THE_CHEST, SetupKnobs.PLATES, 1))
             .show(work -> work.layout().show(Bases.line(-0.9, 0.8, 0)))
             .assumes(
                     "the trunk is straight from hip to head and turns at the hip; a curled trunk has shorter arms: an upper"
@@ -48,6 +57,7 @@ final class TrunkExercises {
             .change(Bases::plumbArms)
             .then(Holds::dumbbellInOneHand)
             .knob(Knobs.DUMBBELL, kg(16), "a middling dumbbell (from memory)")
+            .assumes("the pelvis tilts with the trunk, so that the sole on the higher side is drawn above the floor")
             .path(SetupKnobs.SIDE_LEAN, deg(14), deg(-14))
             .drives(Joint.LOW_BACK)
             .trains("quadratus lumborum and obliques of the side without the dumbbell")

@@ -127,10 +127,11 @@ final class Measured {
         }
         List<HeldPosture> way = new ArrayList<>();
         String why = "";
+        Performance along = performance.alongItsWay();
         for (int k = 0; k < PLACES; k++) {
             double place = course.from() + (course.to() - course.from()) * k / (PLACES - 1);
             try {
-                HeldPosture held = performance.withSi(course.knob(), place).posture();
+                HeldPosture held = along.withSi(course.knob(), place).posture();
                 if (!held.standing().wouldFall()) {
                     way.add(held);
                 } else {

@@ -112,7 +112,11 @@ public final class Repetition {
                             new IllegalArgumentException(performance.exercise().name()
                                     + " does not tell its way; say which knob moves with through(KNOB, first, last)"));
             return new Repetition(
-                    performance, course.knob(), course.from(), course.to(), Tempo.of(Duration.of(2), Duration.of(1)));
+                    performance.alongItsWay(),
+                    course.knob(),
+                    course.from(),
+                    course.to(),
+                    Tempo.of(Duration.of(2), Duration.of(1)));
         }
     }
 

@@ -12,6 +12,7 @@ import leverwright.mechanics.exercise.Catalogue;
 import leverwright.mechanics.exercise.Course;
 import leverwright.mechanics.exercise.Exercise;
 import leverwright.mechanics.exercise.Exercises;
+import leverwright.mechanics.exercise.InStep;
 import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.measure.Measure;
 import leverwright.workbook.json.JsonArray;
@@ -128,6 +129,16 @@ public final class ExerciseListing {
         members.put("unit", new JsonText(course.knob().unit().symbol()));
         members.put("from", number(course.knob(), course.from()));
         members.put("to", number(course.knob(), course.to()));
+        List<JsonValue> inStep = new ArrayList<>();
+        for (InStep way : course.inStep()) {
+            Map<String, JsonValue> follower = new LinkedHashMap<>();
+            follower.put("knob", new JsonText(way.knob().name()));
+            follower.put("unit", new JsonText(way.knob().unit().symbol()));
+            follower.put("from", number(way.knob(), way.from()));
+            follower.put("to", number(way.knob(), way.to()));
+            inStep.add(new JsonObject(follower));
+        }
+        members.put("inStep", new JsonArray(inStep));
         return new JsonObject(members);
     }
 
@@ -163,9 +174,15 @@ public final class ExerciseListing {
     }
 
     private static String path(Course course) {
-        Knob<?> knob = course.knob();
-        return knob.name() + " from " + knob.unit().format(course.from(), 4) + " to "
-                + knob.unit().format(course.to(), 4);
+        StringBuilder text = new StringBuilder(range(course.knob(), course.from(), course.to()));
+        course.inStep()
+                .forEach(way -> text.append("; in step with it ").append(range(way.knob(), way.from(), way.to())));
+        return text.toString();
+    }
+
+    private static String range(Knob<?> knob, double from, double to) {
+        return knob.name() + " from " + knob.unit().format(from, 4) + " to "
+                + knob.unit().format(to, 4);
     }
 
     private static String standard(Knob<?> knob) {

@@ -90,8 +90,9 @@ public final class ExerciseShelf {
      * @param knob place of the knob that moves
      * @param from where it starts, SI
      * @param to where it turns, SI
+     * @param together whether other knobs move in step with it
      */
-    public record Way(int knob, double from, double to) {}
+    public record Way(int knob, double from, double to, boolean together) {}
 
     /**
      * One exercise.
@@ -185,7 +186,11 @@ public final class ExerciseShelf {
     }
 
     private static Way way(Exercise<?> exercise, Course course) {
-        return new Way(exercise.knobs().indexOf(course.knob()), course.from(), course.to());
+        return new Way(
+                exercise.knobs().indexOf(course.knob()),
+                course.from(),
+                course.to(),
+                !course.inStep().isEmpty());
     }
 
     private static Setting setting(Exercise<?> exercise, Knob<?> knob) {
@@ -288,7 +293,7 @@ public final class ExerciseShelf {
                 .from(from)
                 .to(to)
                 .points(POINTS)
-                .of(performance)
+                .of(performance.alongItsWay())
                 .curves(joints.stream().map(Readings::moment).toArray(Reading<?>[]::new));
     }
 
@@ -324,8 +329,9 @@ public final class ExerciseShelf {
                     .map(joint -> "moment(" + joint + ")")
                     .collect(Collectors.joining(", "));
             lines.add("sweep(" + knob.constant() + ").from(" + knob.inCell(Math.min(way.from(), way.to())) + ").to("
-                    + knob.inCell(Math.max(way.from(), way.to())) + ").of(" + name + ".by(ines)).chart(" + moments
-                    + ");");
+                    + knob.inCell(Math.max(way.from(), way.to())) + ").of(" + name
+                    + (way.together() ? ".alongItsWay()" : "")
+                    + ".by(ines)).chart(" + moments + ");");
         }
         return String.join("\n", lines);
     }

@@ -27,7 +27,7 @@ class CatalogueFiguresTest {
     @Test
     void bodiesLieWithinTheirFigures() {
         for (Exercise<?> exercise : Catalogue.exercises()) {
-            Performance performance = exercise.by(ines);
+            Performance performance = exercise.by(ines).alongItsWay();
             check(performance.posture());
             if (exercise.course().isPresent()) {
                 Course course = exercise.course().get();
@@ -52,8 +52,28 @@ class CatalogueFiguresTest {
             }
         }
         assertTrue(bones >= 7, sketch.title());
+        nothingBelowTheFloor(sketch);
         Picture picture = FigureDrawing.of(new FigureResult(sketch.title(), sketch.title(), sketch, sketch.notes()));
         assertTrue(picture.marks().size() > bones, sketch.title());
+    }
+
+    /** Where a floor at height 0 is drawn, no bone ends below it, or below the lowest of the floors that are drawn. */
+    private static void nothingBelowTheFloor(Sketch sketch) {
+        double lowest = 0;
+        boolean floor = false;
+        for (Sketch.Shape shape : sketch.shapes()) {
+            if (shape instanceof Sketch.GroundLine line
+                    && line.from().y() == line.to().y()) {
+                floor |= line.from().y() == 0;
+                lowest = Math.min(lowest, line.from().y());
+            }
+        }
+        for (Sketch.Shape shape : sketch.shapes()) {
+            if (floor && shape instanceof Sketch.Bone bone) {
+                double low = Math.min(bone.from().y(), bone.to().y());
+                assertTrue(low > lowest - 0.02, sketch.title() + ": " + bone.name() + " ends at " + low);
+            }
+        }
     }
 
     private static void inside(Rectangle2D frame, Point2D point, String what) {

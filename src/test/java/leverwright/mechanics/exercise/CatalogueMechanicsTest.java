@@ -96,8 +96,10 @@ class CatalogueMechanicsTest {
             exercise.course().ifPresent(course -> {
                 for (int k = 0; k <= 20; k++) {
                     double setting = course.from() + (course.to() - course.from()) * k / 20;
-                    HeldPosture held =
-                            exercise.by(ines).withSi(course.knob(), setting).posture();
+                    HeldPosture held = exercise.by(ines)
+                            .alongItsWay()
+                            .withSi(course.knob(), setting)
+                            .posture();
                     assertTrue(!held.standing().wouldFall(), exercise + " at " + setting);
                     assertTrue(held.bothCuts().agree(), exercise + " at " + setting);
                 }

@@ -96,8 +96,8 @@ class ExerciseShelfTest {
                 List.of(
                         "var mine = frontSquat().torsoLean(deg(-5)).with(PRESSURE, percent(40)).barbell(kg(62.5));",
                         "figure(mine.by(ines).posture()).loadArms(KNEE, HIP, ANKLE);",
-                        "sweep(THIGH_ABOVE_LEVEL).from(deg(0)).to(deg(90)).of(mine.by(ines)).chart(moment(KNEE), moment(HIP),"
-                                + " moment(ANKLE));"),
+                        "sweep(THIGH_ABOVE_LEVEL).from(deg(0)).to(deg(90)).of(mine.alongItsWay().by(ines)).chart(moment(KNEE),"
+                                + " moment(HIP), moment(ANKLE));"),
                 script.lines().toList());
     }
 
