@@ -273,6 +273,24 @@ public final class HeldPosture {
         return length * (segment == Segment.FOOT ? layout.cosine(segment) : layout.sine(segment));
     }
 
+    /**
+     * Returns the forward part of the force that what lies below a joint gives to what lies above it, out along the arms; both
+     * sides together where they are alike, N.
+     *
+     * @throws IllegalArgumentException if a seat's unknown share decides it
+     */
+    public double forceForwardSi(Joint joint) {
+        Cut cut = cut(joint);
+        return cut.isAbove() ? -cut.otherX() : cut.otherX();
+    }
+
+    /** Returns the upward part of the same force, N. */
+    public double forceUpwardSi(Joint joint) {
+        Cut cut = cut(joint);
+        double up = cut.otherY() - cut.weight();
+        return cut.isAbove() ? -up : up;
+    }
+
     double floorMomentSi(Joint joint) {
         return new FloorCut(layout, joint).moment();
     }

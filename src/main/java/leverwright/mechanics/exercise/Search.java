@@ -4,7 +4,7 @@ import java.util.List;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.measure.Length;
 import leverwright.mechanics.measure.Moment;
-import leverwright.mechanics.numeric.RootFinder;
+import leverwright.mechanics.numeric.Swing;
 import leverwright.mechanics.working.Expression;
 
 /**
@@ -42,11 +42,7 @@ record Search(double least, double most, int steps, Goal goal, String failure) {
             double to = least + k * (most - least) / steps;
             double high = at(work, lay, to);
             if (low * high <= 0) {
-                double root = low == 0
-                        ? from
-                        : RootFinder.between("posture", "", tried -> at(work, lay, tried), from, to, ACCURACY)
-                                .at();
-                at(work, lay, root);
+                work.unknown(Swing.root("posture", tried -> at(work, lay, tried), from, to, low, high, ACCURACY));
                 return;
             }
             from = to;

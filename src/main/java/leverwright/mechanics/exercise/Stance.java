@@ -6,7 +6,7 @@ import java.util.function.DoubleUnaryOperator;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.measure.Angle;
 import leverwright.mechanics.measure.Measures;
-import leverwright.mechanics.numeric.RootFinder;
+import leverwright.mechanics.numeric.Swing;
 import leverwright.mechanics.numeric.Trigonometry;
 
 /**
@@ -194,8 +194,9 @@ final class Stance {
             return upper.imbalance(layout, pressureX, load, loadX);
         };
         Bracket bracket = Bracket.within(imbalance, from, to);
-        double unknown = bracket.crosses() ? root(imbalance, bracket) : bracket.nearest();
-        double lean = bySine ? Trigonometry.arcSine(unknown) : unknown;
+        double lean = bracket.crosses()
+                ? root(imbalance, bracket, bySine)
+                : bySine ? Trigonometry.arcSine(bracket.nearest()) : bracket.nearest();
         layout.lean(member(segment), lean);
         layout.origin(member(segment), bracket.crosses() ? BY_BALANCE : AT_THE_END);
         if (together) {
@@ -207,16 +208,21 @@ final class Stance {
         return upper.place(layout);
     }
 
-    /** The root: of the straight line through the bracket's ends where the balance is one, else sought by the library. */
-    private static double root(DoubleUnaryOperator imbalance, Bracket bracket) {
+    /** The lean at the root: of the straight line through the bracket's ends where the balance is one in the sine, else sought. */
+    private static double root(DoubleUnaryOperator imbalance, Bracket bracket, boolean bySine) {
         double low = bracket.low();
         double high = bracket.high();
+        if (!bySine) {
+            return Swing.root("balanced posture", imbalance, bracket.from(), bracket.to(), low, high, ACCURACY);
+        }
         double straight = low == high ? bracket.from() : (bracket.from() * high - bracket.to() * low) / (high - low);
         if (Math.abs(imbalance.applyAsDouble(straight)) <= STRAIGHT * (Math.abs(low) + Math.abs(high))) {
-            return straight;
+            return Trigonometry.arcSine(straight);
         }
-        return RootFinder.between("balanced posture", "", imbalance, bracket.from(), bracket.to(), ACCURACY)
-                .at();
+        double from = Trigonometry.arcSine(bracket.from());
+        double to = Trigonometry.arcSine(bracket.to());
+        DoubleUnaryOperator byAngle = angle -> imbalance.applyAsDouble(Trigonometry.sine(angle));
+        return Swing.root("balanced posture", byAngle, from, to, low, high, ACCURACY);
     }
 
     private double pose(Segment segment, double unknown, boolean bySine) {

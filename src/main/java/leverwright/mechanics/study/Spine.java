@@ -6,10 +6,8 @@ import java.util.List;
 import java.util.Set;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Segment;
-import leverwright.mechanics.equilibrium.LinkageSolver;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.Knob;
-import leverwright.mechanics.exercise.Mechanism;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.exercise.Readings;
@@ -111,17 +109,21 @@ public record Spine(Length extensorArm, Angle inclination, Angle discTilt, Ratio
         return new Spine(extensorArm, inclination, discTilt, pelvisShare, ofMoment);
     }
 
+    private static final Reading<Angle> LEAN = Readings.lean(Segment.TRUNK);
+    private static final Reading<Moment> MOMENT = Readings.moment(Joint.LOW_BACK);
+
     /** What acts at the low back in a posture. */
     private record Forces(
             double x, double y, double moment, double tilt, double extensors, double abdominals, DiscLoad disc) {}
 
     private Forces forces(HeldPosture held) {
-        Mechanism mechanism = held.mechanism();
-        LinkageSolver solved = mechanism.solved();
-        int link = mechanism.linkage().indexOf(mechanism.joint(Joint.LOW_BACK).link());
-        double lean = Readings.lean(Segment.TRUNK).si(held);
-        double moment = Readings.moment(Joint.LOW_BACK).si(held);
-        return forces(solved.forceX(link), solved.forceY(link), moment, discTilt.si() + pelvisShare.si() * lean);
+        double lean = LEAN.si(held);
+        double moment = MOMENT.si(held);
+        return forces(
+                held.forceForwardSi(Joint.LOW_BACK),
+                held.forceUpwardSi(Joint.LOW_BACK),
+                moment,
+                discTilt.si() + pelvisShare.si() * lean);
     }
 
     private Forces forces(double x, double y, double moment, double tilt) {
