@@ -1,7 +1,6 @@
 package leverwright.mechanics.equilibrium;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -31,31 +30,29 @@ class RigidBodyLibraryTest {
 
     @Test
     void jointMomentsAgreeOnRandomPosturesAtRest() {
-        for (int seed = 0; seed < CASES; seed++) {
-            compare(RandomCase.of(seed).atRest(), "at rest, seed " + seed);
+        int compared = 0;
+        for (int seed = 0; compared < CASES; seed++) {
+            compared += compare(RandomCase.of(seed).atRest(), "at rest, seed " + seed) ? 1 : 0;
         }
     }
 
     @Test
     void jointMomentsAgreeOnRandomMovingPostures() {
-        int moving = 0;
-        for (int seed = 0; moving < CASES; seed++) {
+        int compared = 0;
+        for (int seed = 0; compared < CASES; seed++) {
             RandomCase drawn = RandomCase.of(seed);
             boolean moves = drawn.configuration().angularVelocities().stream().anyMatch(v -> v != 0);
-            if (moves) {
-                moving++;
-                compare(drawn, "moving, seed " + seed);
-            }
+            compared += moves && compare(drawn, "moving, seed " + seed) ? 1 : 0;
         }
-        assertTrue(moving == CASES);
     }
 
-    private static void compare(RandomCase drawn, String which) {
+    /** Compares one case; tells whether its supports could hold it at all. */
+    private static boolean compare(RandomCase drawn, String which) {
         LinkageSolver solver;
         try {
             solver = drawn.solver();
         } catch (IllegalArgumentException cannotHold) {
-            return;
+            return false;
         }
         Tree tree = new Tree(drawn, solver.solution());
         double scale = 1 + solver.scale();
@@ -63,6 +60,7 @@ class RigidBodyLibraryTest {
         for (int joint = 1; joint < drawn.linkage().size(); joint++) {
             assertEquals(solver.moment(joint) / scale, tree.moment(joint) / scale, 1e-9, which + ", joint " + joint);
         }
+        return true;
     }
 
     /** The linkage as the library knows it. */

@@ -10,9 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import leverwright.mechanics.body.Joint;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
@@ -50,34 +48,46 @@ class CatalogueMechanicsTest {
     }
 
     /**
-     * By more than 5 % in some joint moment at their defaults. A joint that drives one of them and whose moment in the other
-     * depends on how a support shares the load counts as different: there the muscles are not what carries it.
+     * By more than 5 % in some joint's moment at their defaults, either side's, counted only where the model knows it in both.
+     * In another plane a joint turns about another axis, about which the planar exercise asks for nothing: there the moment of
+     * a joint that drives one of them, 1 N·m or more, is the whole difference.
      */
     @Test
-    void anyTwoDiffer() {
+    void anyTwoDifferByMoreThanATwentiethInSomeJointMoment() {
         List<Exercise<?>> all = Catalogue.exercises();
+        List<String> alike = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             for (int k = i + 1; k < all.size(); k++) {
-                assertTrue(differ(all.get(i), all.get(k)), all.get(i) + " and " + all.get(k));
+                if (!differ(all.get(i), all.get(k))) {
+                    alike.add(all.get(i) + " and " + all.get(k));
+                }
             }
         }
+        assertEquals(List.of(), alike);
     }
 
     private boolean differ(Exercise<?> one, Exercise<?> other) {
         if (one.plane() != other.plane()) {
-            return true;
+            return drives(one) || drives(other);
         }
         HeldPosture first = one.by(ines).posture();
         HeldPosture second = other.by(ines).posture();
-        Set<Joint> driven = new LinkedHashSet<>(one.drivenJoints());
-        driven.addAll(other.drivenJoints());
-        for (Joint joint : driven) {
-            if (Cut.isKnown(first.layout(), joint) != Cut.isKnown(second.layout(), joint)) {
-                return true;
-            }
-        }
+        return differ(first, second)
+                || (one.keepsSidesApart() && differ(first.otherSide(), second))
+                || (other.keepsSidesApart() && differ(first, second.otherSide()));
+    }
+
+    /** Whether a joint that drives it has a moment. */
+    private boolean drives(Exercise<?> exercise) {
+        HeldPosture held = exercise.by(ines).posture();
+        return exercise.drivenJoints().stream()
+                .filter(joint -> Cut.isKnown(held.layout(), joint))
+                .anyMatch(joint -> Math.abs(held.cut(joint).reported()) > 1);
+    }
+
+    private static boolean differ(HeldPosture first, HeldPosture second) {
         for (Joint joint : Joint.values()) {
-            if (joint != Joint.NECK && Cut.isKnown(first.layout(), joint) && Cut.isKnown(second.layout(), joint)) {
+            if (Cut.isKnown(first.layout(), joint) && Cut.isKnown(second.layout(), joint)) {
                 double a = first.cut(joint).reported();
                 double b = second.cut(joint).reported();
                 double size = Math.max(Math.abs(a), Math.abs(b));
@@ -87,6 +97,55 @@ class CatalogueMechanicsTest {
             }
         }
         return false;
+    }
+
+    /** The force in the low back that the spine's load starts from: by the cut, and by the general solver of a linkage. */
+    @Test
+    void theForceInTheLowBackIsThatOfTheGeneralSolver() {
+        for (Exercise<?> exercise : Catalogue.exercises()) {
+            HeldPosture held = exercise.by(ines).posture();
+            if (!Cut.isKnown(held.layout(), Joint.LOW_BACK)) {
+                continue;
+            }
+            Mechanism mechanism = held.mechanism();
+            LinkageSolver solved = mechanism.solved();
+            int link =
+                    mechanism.linkage().indexOf(mechanism.joint(Joint.LOW_BACK).link());
+            assertEquals(solved.forceX(link), held.forceForwardSi(Joint.LOW_BACK), 1e-8, exercise.name());
+            assertEquals(solved.forceY(link), held.forceUpwardSi(Joint.LOW_BACK), 1e-8, exercise.name());
+        }
+    }
+
+    /** A squat goes down its way with shank, thigh and trunk in step, the pressure at its place; what is set stays. */
+    @Test
+    void aSquatsTrunkLeansAsBalanceAsksOnItsWay() {
+        for (Exercise<?> squat : List.of(
+                Exercises.backSquat(), Exercises.lowBarSquat(), Exercises.frontSquat(), Exercises.gobletSquat())) {
+            Performance way = squat.by(ines).alongItsWay();
+            HeldPosture top = way.with(Knobs.THIGH_ABOVE_LEVEL, deg(90)).posture();
+            HeldPosture half = way.with(Knobs.THIGH_ABOVE_LEVEL, deg(45)).posture();
+            HeldPosture low = way.with(Knobs.THIGH_ABOVE_LEVEL, deg(0)).posture();
+            for (HeldPosture held : List.of(top, half, low)) {
+                assertEquals(Standing.BALANCED, held.standing(), squat.name());
+            }
+            assertTrue(lean(half, Segment.TRUNK) > lean(top, Segment.TRUNK) + 0.1, squat.name());
+            assertTrue(lean(low, Segment.SHANK) > lean(half, Segment.SHANK), squat.name());
+            Performance stays = way.with(Knobs.TORSO_LEAN, deg(40));
+            assertEquals(
+                    deg(40).si(),
+                    lean(stays.with(Knobs.THIGH_ABOVE_LEVEL, deg(45)).posture(), Segment.TRUNK),
+                    1e-12);
+        }
+        HeldPosture stood = Exercises.deadlift()
+                .by(ines)
+                .alongItsWay()
+                .with(Knobs.THIGH_ABOVE_LEVEL, deg(85))
+                .posture();
+        assertTrue(lean(stood, Segment.TRUNK) < deg(15).si());
+    }
+
+    private static double lean(HeldPosture held, Segment segment) {
+        return held.lean(segment).value().si();
     }
 
     /** The whole way of its usual range, every exercise has a posture, and no lifter falls. */
