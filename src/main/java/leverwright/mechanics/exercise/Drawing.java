@@ -134,23 +134,16 @@ final class Drawing {
         Point ankle = joint(Joint.ANKLE, other);
         Settings set = held.performance().exercise().settings();
         double ball = set.has(Knobs.BALL_OF_FOOT) ? set.si(Knobs.BALL_OF_FOOT) * after : after;
-        if (ball < after && layout.lean(foot) > 0) {
-            bentToes(shapes, side, new Point[] {heel, onSole(foot, ball), ankle}, after - ball);
-        } else {
-            shapes.add(new Sketch.Bone(side + "sole", heel, toe));
-            shapes.add(new Sketch.Bone(side + "foot", ankle, toe));
-        }
+        boolean onToes = ball < after && layout.lean(foot) > 0;
+        Point front = onToes ? onSole(foot, ball) : toe;
+        shapes.add(new Sketch.Bone(side + "sole", heel, front));
         shapes.add(new Sketch.Bone(side + "heel", ankle, heel));
+        shapes.add(new Sketch.Bone(side + "foot", ankle, front));
+        if (onToes) {
+            shapes.add(new Sketch.Bone(side + "toes", front, new Point(front.x() + after - ball, front.y())));
+        }
         shapes.add(new Sketch.Bone(side + "shank", joint(Joint.KNEE, other), ankle));
         shapes.add(new Sketch.Bone(side + "thigh", joint(Joint.HIP, other), joint(Joint.KNEE, other)));
-    }
-
-    /** A foot on its ball: the toes lie flat ahead of it. */
-    private static void bentToes(List<Sketch.Shape> shapes, String side, Point[] heelBallAnkle, double toes) {
-        Point ball = heelBallAnkle[1];
-        shapes.add(new Sketch.Bone(side + "sole", heelBallAnkle[0], ball));
-        shapes.add(new Sketch.Bone(side + "foot", heelBallAnkle[2], ball));
-        shapes.add(new Sketch.Bone(side + "toes", ball, new Point(ball.x() + toes, ball.y())));
     }
 
     private Point onSole(Member foot, double along) {

@@ -105,7 +105,7 @@ final class Squats {
             .knob(Knobs.KNEE_FLEXION, deg(90), "from memory")
             .knob(SetupKnobs.STEP_HEIGHT)
             .otherLean(Segment.THIGH, deg(0))
-            .otherLean(Segment.SHANK, deg(25))
+            .otherLean(Segment.SHANK, deg(40))
             .otherLean(Segment.FOOT, deg(40))
             .dumbbellsInHands()
             .check(Squats::requireReachOfTheFloor)

@@ -1,9 +1,16 @@
 package leverwright.mechanics.numeric;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * Checks of single numbers, each with one message that names the quantity, its value and what is allowed.
  */
 public final class Require {
+    private static final int DIGITS = 6;
+    private static final double SMALLEST = 1e-6;
+    private static final double LARGEST = 1e12;
+
     private Require() {}
 
     /**
@@ -30,8 +37,8 @@ public final class Require {
      */
     public static double within(double value, double least, double most, String quantity, String unit) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(quantity + " is " + value + withUnit(unit) + "; allowed: " + least
-                    + " to " + most + withUnit(unit));
+            throw new IllegalArgumentException(quantity + " is " + text(value) + withUnit(unit) + "; allowed: "
+                    + text(least) + " to " + text(most) + withUnit(unit));
         }
         return value;
     }
@@ -45,10 +52,21 @@ public final class Require {
      */
     public static double positive(double value, double most, String quantity, String unit) {
         if (!(value > 0 && value <= most)) {
-            throw new IllegalArgumentException(quantity + " is " + value + withUnit(unit)
-                    + "; allowed: greater than 0, at most " + most + withUnit(unit));
+            throw new IllegalArgumentException(quantity + " is " + text(value) + withUnit(unit)
+                    + "; allowed: greater than 0, at most " + text(most) + withUnit(unit));
         }
         return value;
+    }
+
+    /** The number as people write it, in six digits where it has more. */
+    private static String text(double value) {
+        double size = Math.abs(value);
+        if (!(size == 0 || (size >= SMALLEST && size <= LARGEST))) {
+            return Double.toString(value);
+        }
+        BigDecimal written = BigDecimal.valueOf(value);
+        BigDecimal rounded = written.precision() > DIGITS ? written.round(new MathContext(DIGITS)) : written;
+        return size == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     private static String withUnit(String unit) {

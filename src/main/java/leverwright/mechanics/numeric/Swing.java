@@ -8,7 +8,9 @@ import java.util.function.DoubleUnaryOperator;
  * bracketing search of {@link RootFinder} takes over.
  */
 public final class Swing {
-    /** Part of the values at both ends that counts as rounding. */
+    /** Part of the values at both ends below which no step is worth its while. */
+    private static final double EXACT = 1e-15;
+    /** Part of them that counts as rounding where no step comes nearer. */
     private static final double ROUNDING = 2e-14;
 
     private static final int SECANTS = 6;
@@ -41,24 +43,33 @@ public final class Swing {
         if (high == 0) {
             return to;
         }
-        double enough = ROUNDING * (Math.abs(low) + Math.abs(high));
+        double scale = Math.abs(low) + Math.abs(high);
         double middle = (from + to) / 2;
         double half = (to - from) / 2;
         double value = function.applyAsDouble(middle);
-        double at = middle + fromMiddle(half, low, value, high);
+        double best = middle;
+        double least = Math.abs(value);
         double before = middle;
         double valueBefore = value;
+        double at = middle + fromMiddle(half, low, value, high);
         for (int k = 0; k < SECANTS && at >= from && at <= to; k++) {
             value = function.applyAsDouble(at);
-            if (Math.abs(value) <= enough) {
-                return at;
+            boolean nearer = Math.abs(value) < least;
+            if (nearer) {
+                best = at;
+                least = Math.abs(value);
+            }
+            if (least <= EXACT * scale || (!nearer && least <= ROUNDING * scale)) {
+                return best;
             }
             double slope = (value - valueBefore) / (at - before);
             before = at;
             valueBefore = value;
             at -= value / slope;
         }
-        return RootFinder.between(sought, "", function, from, to, accuracy).at();
+        return least <= ROUNDING * scale
+                ? best
+                : RootFinder.between(sought, "", function, from, to, accuracy).at();
     }
 
     /** Where the sine curve through three values, at −half, 0 and half, crosses zero; not a number where it does not. */
