@@ -161,6 +161,7 @@ final class Bases {
                 .change(plan -> {
                     plan.anchor = Anchor.HEEL;
                     plan.anchorX = work -> work.si(SetupKnobs.STANCE_WIDTH) / 2;
+                    plan.anchorY = Bases::heelHeight;
                     plan.held = Member.FOOT.bit();
                     all(plan, deg(0), deg(0), deg(0), deg(0));
                     LeanRule leg = LeanRule.worked(Bases::legLean, "follows: straight legs from the hips to the feet");
@@ -182,6 +183,13 @@ final class Bases {
                 .show(work -> floor(work, 0))
                 .carriedBy("both feet on the floor, apart")
                 .says(BESIDE);
+    }
+
+    /** A pelvis that tilts with the trunk lifts one heel, so that the other one stands on the floor. */
+    private static double heelHeight(Work work) {
+        double hips = work.si(SetupKnobs.HIP_SPACING)
+                * work.layout().body().lifter().stature().si();
+        return Math.max(0, -hips * work.layout().sine(Member.TRUNK));
     }
 
     /** The lean of a straight leg seen from the front, from its foot to its hip; outwards of the hip is negative. */

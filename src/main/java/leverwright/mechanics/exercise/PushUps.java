@@ -117,7 +117,7 @@ final class PushUps {
         return bending(
                         new Movement("Push-up on the knees")
                                 .change(plan -> {
-                                    Bases.all(plan, deg(0), deg(0), deg(90), deg(90));
+                                    Bases.all(plan, deg(0), deg(0), deg(90), deg(165));
                                     plan.leans.put(Member.THIGH, LeanRule.from(Member.TRUNK, 1, null, 0, 0, FOUND));
                                     plan.palmsBack = true;
                                     plan.anchor = Anchor.KNEE;

@@ -252,7 +252,7 @@ class LifterTest {
         assertTrue(refusal(() -> lifter("A").of(MALE, cm(0), kg(90))).contains("allowed"));
         assertTrue(
                 refusal(() -> lifter("A").of(MALE, cm(178), kg(0))).contains("body mass of A is 0.0 kg; allowed: 20"));
-        assertTrue(refusal(() -> lifter("A").of(MALE, cm(178), kg(1e9))).contains("allowed: 20 to 350 kg"));
+        assertTrue(refusal(() -> lifter("A").of(MALE, cm(178), kg(1e9))).contains("allowed: 20.0 to 350.0 kg"));
         assertThrows(IllegalArgumentException.class, () -> lifter("A").of(MALE, Length.of(Double.NaN), kg(70)));
         assertThrows(
                 IllegalArgumentException.class, () -> lifter("A").of(MALE, cm(178), Mass.of(Double.POSITIVE_INFINITY)));
@@ -264,6 +264,6 @@ class LifterTest {
         assertTrue(refusal(() -> ines().centre(Segment.THIGH, cm(60))).contains("from the hip"));
         assertTrue(refusal(() -> ines().ankleFromHeel(cm(40))).contains("foot's length"));
         assertTrue(refusal(() -> ines().lowBackAboveHip(cm(0))).contains("trunk with head's length"));
-        assertTrue(refusal(() -> ines().aged(200)).contains("allowed: 0 to 120 years"));
+        assertTrue(refusal(() -> ines().aged(200)).contains("allowed: 0.0 to 120.0 years"));
     }
 }

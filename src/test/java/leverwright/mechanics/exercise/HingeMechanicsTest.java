@@ -243,7 +243,7 @@ class HingeMechanicsTest {
                 "0x1.5a7aac38b4943p7",
                 Double.toHexString(ahead.moment(LOW_BACK).value().si()));
         assertEquals(
-                "0x1.b972b74d3de8fp6",
+                "0x1.b972b74d3dea1p6",
                 Double.toHexString(beside.moment(HIP).value().si()));
     }
 }

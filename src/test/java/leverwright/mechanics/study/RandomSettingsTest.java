@@ -27,7 +27,7 @@ class RandomSettingsTest {
     private static final Logger LOG = Logger.getLogger(RandomSettingsTest.class.getName());
     private static final long SEED = 20261125;
     private static final int DRAWS = 60;
-    private static final Pattern RAW = Pattern.compile("NaN|Infinity|Exception|null|\\d\\.\\d{8,}");
+    private static final Pattern RAW = Pattern.compile("NaN|Infinity|Exception|null|\\d\\.\\d{11,}");
 
     private final Lifter ines = Lifter.lifter("Ines").of(Sex.FEMALE, cm(178), kg(71));
     private final List<Reading<?>> readings = readings();
@@ -69,9 +69,11 @@ class RandomSettingsTest {
         Performance drawn = start;
         for (Knob<?> knob : start.exercise().knobs()) {
             if (random.nextInt(3) == 0) {
-                double part = random.nextInt(4) == 0 ? random.nextInt(2) : random.nextDouble();
                 double least = knob.least().si();
-                drawn = drawn.withSi(knob, least + part * (knob.most().si() - least));
+                double most = knob.most().si();
+                boolean atEnd = random.nextInt(4) == 0;
+                double between = least + random.nextDouble() * (most - least);
+                drawn = drawn.withSi(knob, atEnd ? (random.nextBoolean() ? least : most) : between);
             }
         }
         return drawn;
