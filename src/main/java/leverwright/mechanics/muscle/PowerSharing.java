@@ -18,12 +18,18 @@ final class PowerSharing {
     /** Most that (p − 1)·Δx/x grows in a step: a steeper power would jump past its answer. */
     private static final double STEEP = 4;
 
+    private static final double GENTLE = 4;
+    private static final double FLOOR = 1e-11;
+
     private final int n;
     private final int rows;
     private final double[][] b;
     private final double[] m;
     private final double[] u;
     private final double p;
+    /** What a steep power is laid on, so that muscles far below the others have a place: a square so small beside it. */
+    private final double floor;
+
     final double[] x;
     final double[] y;
     private final double[] w;
@@ -46,6 +52,7 @@ final class PowerSharing {
         this.m = m;
         this.u = u;
         this.p = p;
+        floor = p > GENTLE ? FLOOR : 0;
         x = new double[n];
         w = new double[n];
         z = new double[n];
@@ -127,8 +134,9 @@ final class PowerSharing {
         double norm = norm();
         downhill = 0;
         for (int i = 0; i < n; i++) {
-            double slope = Powers.power(x[i] / norm, p - 1);
-            double bend = (p - 1) * slope / x[i];
+            double power = Powers.power(x[i] / norm, p - 1);
+            double slope = power + floor * x[i] / norm;
+            double bend = (p - 1) * power / x[i] + floor / norm;
             double down = slope - pricesOf(y, i) - z[i] + v[i];
             double out = x[i] + w[i] - u[i];
             weight[i] = 1 / (bend + z[i] / x[i] + v[i] / w[i]);

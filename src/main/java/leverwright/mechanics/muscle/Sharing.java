@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Sharing {
     private static final double FULL = 1 - 1e-12;
+    private static final double GENTLE = 4;
+    /** Slopes that far below the greatest are still told apart. */
+    private static final double TOLD_APART = 1e-4;
     /** Where hardly anything is left to choose, at the end of what can be made, the answer a hair below stands for it. */
     private static final double[] NEARLY = {1, 1 - 1e-9, 1 - 1e-8, 1 - 1e-7};
 
@@ -162,14 +165,16 @@ public final class Sharing {
         for (int j = 0; j < joints; j++) {
             prices[j] = solver.multiplier(j);
         }
-        return new Found(forces, optimality(problem, forces, prices, 3));
+        return new Found(forces, optimality(problem, forces, prices, 3, 1));
     }
 
     /**
      * How far the conditions of optimality are from being met: (F/D)^(p−1) = Σ r·D·λ for a muscle between its bounds, not more
      * for one at its limit, not less for one at rest; over the greatest of these numbers.
+     *
+     * @param unit the stress that (F/D) is taken over before it is raised, so that steep powers stay numbers
      */
-    static double optimality(SharingProblem problem, double[] forces, double[] prices, double exponent) {
+    static double optimality(SharingProblem problem, double[] forces, double[] prices, double exponent, double unit) {
         double worst = 0;
         double size = 1e-300;
         double greatest = 0;
@@ -181,7 +186,7 @@ public final class Sharing {
             for (int j = 0; j < prices.length; j++) {
                 drive += problem.arm(j, i) * problem.divisor(i) * prices[j];
             }
-            double slope = Powers.power(forces[i] / problem.divisor(i), exponent - 1);
+            double slope = Powers.power(forces[i] / problem.divisor(i) / unit, exponent - 1);
             size = Math.max(size, slope);
             double miss = slope - drive;
             boolean full = forces[i] >= problem.limit(i) * (1 - 1e-9);
@@ -237,6 +242,38 @@ public final class Sharing {
         return null;
     }
 
+    /**
+     * Shares anew among the muscles of far smaller stress than the greatest, the others held: a steep power cannot tell in double
+     * numbers what theirs cost beside the greatest, beside one another it can.
+     */
+    private static void below(SharingProblem problem, double exponent, double... forces) {
+        double greatest = 0;
+        for (int i = 0; i < forces.length; i++) {
+            greatest = Math.max(greatest, forces[i] / problem.divisor(i));
+        }
+        double cut = greatest * Powers.power(TOLD_APART, 1 / (exponent - 1));
+        int[] low = IntStream.range(0, forces.length)
+                .filter(i -> forces[i] / problem.divisor(i) < cut && problem.limit(i) > 0)
+                .toArray();
+        int[] joints = IntStream.range(0, problem.joints().size())
+                .filter(j -> Arrays.stream(low).anyMatch(i -> problem.arm(j, i) != 0))
+                .toArray();
+        if (low.length < 2 || low.length == forces.length || low.length <= joints.length) {
+            return;
+        }
+        double[] moments = new double[joints.length];
+        for (int j = 0; j < joints.length; j++) {
+            for (int i : low) {
+                moments[j] += problem.arm(joints[j], i) * forces[i];
+            }
+        }
+        SharingProblem rest = problem.part(joints, low).moments(moments);
+        Found found = sure(rest, exponent, idle(rest));
+        for (int k = 0; found != null && k < low.length; k++) {
+            forces[low[k]] = found.forces[k];
+        }
+    }
+
     private static @Nullable Found sure(SharingProblem problem, double exponent, boolean[] idle) {
         int muscles = problem.muscles().size();
         int[] some = IntStream.range(0, muscles).filter(i -> !idle[i]).toArray();
@@ -257,16 +294,18 @@ public final class Sharing {
             return null;
         }
         double[] part = forces(own, search.x, unit);
+        if (exponent > GENTLE) {
+            below(own, exponent, part);
+        }
         double[] forces = new double[muscles];
         for (int k = 0; k < some.length; k++) {
             forces[some[k]] = part[k];
         }
         double[] prices = new double[all.length];
-        double size = Powers.power(unit * search.norm(), exponent - 1);
         for (int j = 0; j < all.length; j++) {
-            prices[j] = search.y[j] * size / SharingPrograms.Scaled.row(own, j);
+            prices[j] = search.y[j] / SharingPrograms.Scaled.row(own, j);
         }
-        return new Found(forces, optimality(own, part, prices, exponent));
+        return new Found(forces, optimality(own, part, prices, exponent, unit * search.norm()));
     }
 
     /** Joints that muscles join, and those muscles. */

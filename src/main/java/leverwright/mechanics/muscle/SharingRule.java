@@ -2,8 +2,8 @@ package leverwright.mechanics.muscle;
 
 /** By which rule muscles share the moments that they must make together. */
 public sealed interface SharingRule {
-    /** Greatest exponent: beyond it the result is close to that of {@link EqualShare}. */
-    double GREATEST_EXPONENT = 20;
+    /** Greatest exponent: there the greatest stress is within 1 to 3 % of that of {@link EqualShare}. */
+    double GREATEST_EXPONENT = 100;
 
     /**
      * The least sum of (force/divisor) to a power.

@@ -118,7 +118,9 @@ final class SharingScenario {
                 solution.greatestScale().isPresent()
                         ? new JsonNumber(solution.greatestScale().getAsDouble())
                         : new JsonNothing());
-        members.put("cost", solution.feasible() ? new JsonNumber(solution.cost()) : new JsonNothing());
+        // a steep power of pascals may be beyond any double number
+        boolean told = solution.feasible() && Double.isFinite(solution.cost());
+        members.put("cost", told ? new JsonNumber(solution.cost()) : new JsonNothing());
         return new JsonObject(members);
     }
 }
