@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -74,9 +73,12 @@ final class DeskCommand implements Callable<Integer> {
 
     /** Returns whether a command line names this command and files, and nothing else. */
     static boolean isPlain(String... arguments) {
-        return arguments.length > 0
-                && arguments[0].equals("desk")
-                && Arrays.stream(arguments).noneMatch(word -> word.startsWith("-") || word.startsWith("@"));
+        for (String word : arguments) {
+            if (word.startsWith("-") || word.startsWith("@")) {
+                return false;
+            }
+        }
+        return arguments.length > 0 && arguments[0].equals("desk");
     }
 
     /** Returns the line that says why there is no window. */

@@ -71,6 +71,11 @@ final class Desk {
         Path file = files.next();
         try {
             DeskWindow window = show(ready.first(), first);
+            window.model().whole().exceptionally(problem -> {
+                window.closeUnread();
+                showStart(new Stage()).tell(naming(file, problem));
+                return null;
+            });
             request.page().ifPresent(window::publishWhenComputed);
             lookRoundOnce(window, file);
         } catch (IOException | JsonProblem unreadable) {
@@ -150,7 +155,7 @@ final class Desk {
         }
     }
 
-    private static String naming(Path file, Exception problem) {
+    private static String naming(Path file, Throwable problem) {
         String message = String.valueOf(problem.getMessage());
         return message.contains(file.getFileName().toString()) ? message : file + ": " + message;
     }

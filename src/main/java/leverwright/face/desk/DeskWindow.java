@@ -376,6 +376,10 @@ final class DeskWindow implements NoticeBars.Deeds {
 
     @Override
     public void recheck() {
+        model.whole().thenRun(this::recheckWhole);
+    }
+
+    private void recheckWhole() {
         Recheck begun = model.recheck();
         checking = begun;
         edge.show("Recheck", RecheckPane.running(begun, model));
@@ -426,6 +430,11 @@ final class DeskWindow implements NoticeBars.Deeds {
                                 "Save", () -> model.save().thenAccept(outcome -> afterSaving(outcome, closing))),
                         new Question.Answer("Close without saving", closing),
                         new Question.Answer("Stay", () -> {})));
+    }
+
+    /** Closes a window whose file turned out not to be readable to its end. */
+    void closeUnread() {
+        closeNow();
     }
 
     private void closeNow() {

@@ -33,6 +33,9 @@ public final class Display {
 
     private static final List<String> FOLDERS = List.of("/lib", "/usr/lib", "/lib64", "/usr/lib64", "/usr/local/lib");
 
+    /** The flag of a socket that accepts connections, in the list of Linux. */
+    private static final String LISTENING = " 00010000 ";
+
     private final Map<String, String> environment;
     private final Path root;
 
@@ -71,23 +74,32 @@ public final class Display {
     }
 
     private Optional<String> missingLibraries() {
-        List<String> files = new ArrayList<>();
-        List<String> packages = new ArrayList<>();
-        List<Path> folders = libraryFolders();
-        for (String library : ORDER) {
-            if (folders.stream().noneMatch(folder -> Files.exists(folder.resolve(library)))) {
-                files.add(library);
-                packages.add(LIBRARIES.getOrDefault(library, library));
-            }
+        List<String> files = new ArrayList<>(ORDER);
+        removeFound(files, usualFolders());
+        if (!files.isEmpty()) {
+            removeFound(files, configuredFolders());
         }
         if (files.isEmpty()) {
             return Optional.empty();
         }
+        List<String> packages = new ArrayList<>();
+        files.forEach(file -> packages.add(LIBRARIES.getOrDefault(file, file)));
         return Optional.of("the system lacks " + String.join(" and ", files) + "; on Debian: apt install "
                 + String.join(" ", packages));
     }
 
-    private List<Path> libraryFolders() {
+    /** In plain loops: a window waits for this. */
+    private static void removeFound(List<String> libraries, List<Path> folders) {
+        for (Path folder : folders) {
+            for (int i = libraries.size() - 1; i >= 0; i--) {
+                if (folder.resolve(libraries.get(i)).toFile().exists()) {
+                    libraries.remove(i);
+                }
+            }
+        }
+    }
+
+    private List<Path> usualFolders() {
         List<Path> folders = new ArrayList<>();
         for (String own : environment.getOrDefault("LD_LIBRARY_PATH", "").split(":")) {
             if (!own.isBlank()) {
@@ -95,8 +107,22 @@ public final class Display {
             }
         }
         for (String name : FOLDERS) {
-            addWithMultiarch(folders, inRoot(name));
+            Path folder = inRoot(name);
+            folders.add(folder);
+            String[] inside = folder.toFile().list();
+            if (inside != null) {
+                for (String each : inside) {
+                    if (each.contains("-linux-")) {
+                        folders.add(folder.resolve(each));
+                    }
+                }
+            }
         }
+        return folders;
+    }
+
+    private List<Path> configuredFolders() {
+        List<Path> folders = new ArrayList<>();
         Path configured = inRoot("/etc/ld.so.conf.d");
         try (Stream<Path> files = Files.isDirectory(configured) ? Files.list(configured) : Stream.empty()) {
             for (Path file : (Iterable<Path>) files::iterator) {
@@ -110,19 +136,6 @@ public final class Display {
             return folders;
         }
         return folders;
-    }
-
-    private static void addWithMultiarch(List<Path> folders, Path folder) {
-        folders.add(folder);
-        if (!Files.isDirectory(folder)) {
-            return;
-        }
-        try (Stream<Path> inside = Files.list(folder)) {
-            inside.filter(path -> path.getFileName().toString().contains("-linux-"))
-                    .forEach(folders::add);
-        } catch (IOException unreadable) {
-            folders.remove(folder);
-        }
     }
 
     private Path inRoot(String absolute) {
@@ -145,6 +158,9 @@ public final class Display {
 
     private boolean answersHere(int number) {
         Path socket = inRoot("/tmp/.X11-unix/X" + number);
+        if (isListening("/tmp/.X11-unix/X" + number)) {
+            return true;
+        }
         if (Files.exists(socket)) {
             try (SocketChannel channel = SocketChannel.open(UnixDomainSocketAddress.of(socket))) {
                 return channel.isConnected();
@@ -155,6 +171,20 @@ public final class Display {
         try {
             // A display may listen at a name that is no file.
             return Files.readString(inRoot("/proc/net/unix")).contains("@/tmp/.X11-unix/X" + number + "\n");
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    /** Whether the system's own list names a socket at which somebody listens; that is quicker than to knock at it. */
+    private boolean isListening(String path) {
+        try {
+            for (String line : Files.readString(inRoot("/proc/net/unix")).split("\n")) {
+                if (line.endsWith(" " + path) && line.contains(LISTENING)) {
+                    return true;
+                }
+            }
+            return false;
         } catch (IOException unreadable) {
             return false;
         }

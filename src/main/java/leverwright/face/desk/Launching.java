@@ -42,7 +42,7 @@ final class Launching {
         first = opened;
         home.thenAccept(made -> {
             try {
-                opened.complete(made.open(made.read(file)));
+                opened.complete(made.open(made.readTextFirst(file)));
             } catch (IOException | RuntimeException problem) {
                 opened.completeExceptionally(problem);
             }

@@ -9,10 +9,13 @@ public final class OpenedWorkbook {
     private final Workbook workbook;
     private final byte[] bytes;
 
-    OpenedWorkbook(Path file, Workbook workbook, byte[] bytes) {
+    private final boolean whole;
+
+    OpenedWorkbook(Path file, Workbook workbook, byte[] bytes, boolean whole) {
         this.file = file;
         this.workbook = workbook;
         this.bytes = bytes;
+        this.whole = whole;
     }
 
     /** Returns the file as the user named it. */
@@ -20,9 +23,23 @@ public final class OpenedWorkbook {
         return file;
     }
 
-    /** Returns what it holds. */
+    /** Returns what it holds; without its record when it was read for its text first. */
     public Workbook workbook() {
         return workbook;
+    }
+
+    /** Returns whether {@link #workbook()} is all that it holds. */
+    public boolean isWhole() {
+        return whole;
+    }
+
+    /**
+     * Returns all that it holds, also where its text was read first.
+     *
+     * @throws leverwright.workbook.json.JsonProblem when it is not a workbook that this version can read
+     */
+    public Workbook whole() {
+        return whole ? workbook : WorkbookFiles.parsed(file, bytes);
     }
 
     /**

@@ -2,6 +2,7 @@ package leverwright.workbook.document;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import leverwright.workbook.json.JsonLimits;
 import leverwright.workbook.json.JsonProblem;
 
@@ -38,7 +39,23 @@ public final class WorkbookFiles {
      */
     public OpenedWorkbook read(Path file) throws WorkbookFileException {
         byte[] bytes = bytes(file);
-        return new OpenedWorkbook(file, parsed(file, bytes), bytes);
+        return new OpenedWorkbook(file, parsed(file, bytes), bytes, true);
+    }
+
+    /**
+     * Returns the workbook in a file without its record where that takes less time, so that its text can be shown at once;
+     * {@link OpenedWorkbook#whole()} reads the rest.
+     *
+     * @param file the file
+     * @throws WorkbookFileException when the file cannot be read or is larger than 64 MiB
+     * @throws JsonProblem when the file is not a workbook that this version can read; names file, line and column
+     */
+    public OpenedWorkbook readTextFirst(Path file) throws WorkbookFileException {
+        byte[] bytes = bytes(file);
+        Optional<Workbook> text = WorkbookFormat.readWithoutRecord(bytes);
+        return text.isPresent()
+                ? new OpenedWorkbook(file, text.get(), bytes, false)
+                : new OpenedWorkbook(file, parsed(file, bytes), bytes, true);
     }
 
     /**
@@ -132,7 +149,7 @@ public final class WorkbookFiles {
         }
     }
 
-    private static Workbook parsed(Path file, byte[] bytes) {
+    static Workbook parsed(Path file, byte[] bytes) {
         try {
             return WorkbookFormat.read(bytes);
         } catch (JsonProblem problem) {

@@ -1,6 +1,8 @@
 package leverwright.workbook.document;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
 import leverwright.workbook.json.JsonCursor;
 import leverwright.workbook.json.JsonLimits;
 import leverwright.workbook.json.JsonObject;
@@ -25,6 +27,9 @@ public final class WorkbookFormat {
     /** How names of workbook files end. */
     public static final String EXTENSION = ".leverwright.json";
 
+    private static final byte[] RECORD_BEGINS = "\n  \"record\": {\n".getBytes(StandardCharsets.UTF_8);
+    private static final byte[] RECORD_ENDS = "\n  },".getBytes(StandardCharsets.UTF_8);
+
     private WorkbookFormat() {}
 
     /**
@@ -44,6 +49,40 @@ public final class WorkbookFormat {
      */
     public static Workbook read(byte[] utf8) {
         return read(JsonCursor.at(JsonReader.read(utf8, JsonLimits.STANDARD)));
+    }
+
+    /**
+     * Returns the workbook that a file holds, without its record, where that can be told at once; reading the record takes
+     * most of the time. What the rest of the file holds is not looked at: whoever shows this reads the whole soon after.
+     *
+     * @param utf8 the bytes of the file
+     * @return empty when the file is not laid out as this program writes it, or holds nothing that can be read
+     */
+    static Optional<Workbook> readWithoutRecord(byte[] utf8) {
+        int start = indexOf(utf8, RECORD_BEGINS, 0);
+        int end = start < 0 ? -1 : indexOf(utf8, RECORD_ENDS, start);
+        if (end < 0) {
+            return Optional.empty();
+        }
+        // Line ends do not occur inside a text of JSON, so that what is left out is a member as it stands.
+        int after = end + RECORD_ENDS.length;
+        byte[] rest = Arrays.copyOf(utf8, start + utf8.length - after);
+        System.arraycopy(utf8, after, rest, start, utf8.length - after);
+        try {
+            return Optional.of(read(rest));
+        } catch (JsonProblem otherwise) {
+            return Optional.empty();
+        }
+    }
+
+    private static int indexOf(byte[] in, byte[] wanted, int from) {
+        int last = in.length - wanted.length;
+        for (int at = from; at <= last; at++) {
+            if (in[at] == wanted[0] && Arrays.equals(in, at, at + wanted.length, wanted, 0, wanted.length)) {
+                return at;
+            }
+        }
+        return -1;
     }
 
     /** Returns the workbook that a tree holds. */

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -138,8 +139,14 @@ public final class DeskHome implements AutoCloseable {
      * @param workbook what stands in it
      * @param stamp the file's content
      * @param permission what it may do on opening
+     * @param rest reads all of it, where only its text was read so far
      */
-    public record Read(Path file, Workbook workbook, FileStamp stamp, Permission permission) {}
+    public record Read(
+            Path file,
+            Workbook workbook,
+            FileStamp stamp,
+            Permission permission,
+            Optional<Supplier<Workbook>> rest) {}
 
     /**
      * Reads a workbook that is to be opened, on any thread.
@@ -149,12 +156,31 @@ public final class DeskHome implements AutoCloseable {
      * @throws JsonProblem when it is not a workbook that this version can read, in words
      */
     public Read read(Path file) throws IOException {
-        OpenedWorkbook opened = files.read(file);
+        return read(file, files.read(file));
+    }
+
+    /**
+     * Reads the text of a workbook that is to be shown at once, on any thread; its record is read after the first picture.
+     *
+     * @param file the workbook's file
+     * @throws IOException when it cannot be read, in words
+     * @throws JsonProblem when it is not a workbook that this version can read, in words
+     */
+    public Read readTextFirst(Path file) throws IOException {
+        return read(file, files.readTextFirst(file));
+    }
+
+    private Read read(Path file, OpenedWorkbook opened) {
         Path whole = file.toAbsolutePath().normalize();
         FileStamp stamp = opened.stamp();
         boolean shipped = isOnShelf(whole) || isOfShelf(stamp);
         Permission permission = shipped ? Permission.GATED : trust.of(stamp);
-        return new Read(whole, opened.workbook(), stamp, permission);
+        return new Read(
+                whole,
+                opened.workbook(),
+                stamp,
+                permission,
+                opened.isWhole() ? Optional.empty() : Optional.of(opened::whole));
     }
 
     /**
@@ -166,7 +192,7 @@ public final class DeskHome implements AutoCloseable {
     public DeskModel open(Read read) {
         remember(read.file());
         return new DeskModel(
-                this, read.workbook(), Optional.of(read.file()), Optional.of(read.stamp()), read.permission());
+                this, read.workbook(), Optional.of(read.file()), Optional.of(read.stamp()), read.permission(), read.rest());
     }
 
     /**
@@ -186,7 +212,7 @@ public final class DeskHome implements AutoCloseable {
      * @param starter what to begin with
      */
     public DeskModel begin(Starter starter) {
-        return new DeskModel(this, starter.workbook(), Optional.empty(), Optional.empty(), Permission.GATED);
+        return new DeskModel(this, starter.workbook(), Optional.empty(), Optional.empty(), Permission.GATED, Optional.empty());
     }
 
     /**
@@ -222,7 +248,7 @@ public final class DeskHome implements AutoCloseable {
      */
     public DeskModel bringBack(Journal.Unsaved unsaved) {
         DeskModel model = new DeskModel(
-                this, Workbook.empty(unsaved.workbook().title()), Optional.empty(), Optional.empty(), Permission.GATED);
+                this, Workbook.empty(unsaved.workbook().title()), Optional.empty(), Optional.empty(), Permission.GATED, Optional.empty());
         model.takeOver(unsaved.workbook());
         forget(unsaved);
         return model;
@@ -309,7 +335,7 @@ public final class DeskHome implements AutoCloseable {
     }
 
     /**
-     * Holds back until {@link #goOn()} whatever the first picture of a window does not need: it is not to share the
+     * Holds back until {@link #goOn} whatever the first picture of a window does not need: it is not to share the
      * processors with the compiler, nor the window's thread with menus.
      */
     public void holdBack() {

@@ -16,6 +16,7 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import leverwright.face.publish.Publisher;
 import leverwright.workbook.document.Cell;
@@ -54,7 +55,16 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     private @Nullable ScheduledFuture<?> journalling;
     private boolean closed;
 
-    DeskModel(DeskHome home, Workbook opened, Optional<Path> file, Optional<FileStamp> stamp, Permission permitted) {
+    /** Completes on the window's thread when all of the file has been read. */
+    private final CompletableFuture<Void> whole = new CompletableFuture<>();
+
+    DeskModel(
+            DeskHome home,
+            Workbook opened,
+            Optional<Path> file,
+            Optional<FileStamp> stamp,
+            Permission permitted,
+            Optional<Supplier<Workbook>> rest) {
         this.home = home;
         this.file = new OwnFile(home, file, stamp);
         history = new History(home.timing().typingPause());
@@ -80,7 +90,58 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
                 "Text of this workbook was typed and never saved. Bring it back or forget it."));
         long poll = home.timing().poll().toMillis();
         disk.scheduleWithFixedDelay(this::lookAtDisk, poll, poll, TimeUnit.MILLISECONDS);
-        home.afterFirstFrame(() -> compute(Duration.ZERO));
+        if (rest.isPresent()) {
+            home.afterFirstFrame(() -> read(opened, rest.get()));
+        } else {
+            whole.complete(null);
+            home.afterFirstFrame(() -> compute(Duration.ZERO));
+        }
+    }
+
+    /** Reads what was left out of a file of which only the text was read. */
+    private void read(Workbook text, Supplier<Workbook> rest) {
+        disk.execute(() -> {
+            try {
+                Workbook all = rest.get();
+                home.view().execute(() -> takeWhole(text, all));
+            } catch (IllegalArgumentException unreadable) {
+                home.view().execute(() -> whole.completeExceptionally(unreadable));
+            }
+        });
+    }
+
+    private void takeWhole(Workbook text, Workbook all) {
+        if (closed) {
+            return;
+        }
+        Workbook now = workbook.get();
+        saved = all;
+        boolean asRead = SheetChange.sameText(text, all) && text.dials().equals(all.dials());
+        Workbook whole = asRead
+                ? all.withSheet(now.sheet())
+                        .withWords(now.title(), now.author(), now.about())
+                        .withDials(now.dials())
+                : all;
+        workbook.set(whole);
+        views.take(whole.sheet());
+        views.showRecord(whole);
+        views.outdate(SheetChange.changed(SheetChange.scripts(all), SheetChange.scripts(whole)), version, true);
+        claims.set(views.claims());
+        this.whole.complete(null);
+        afterChange();
+        compute(Duration.ZERO);
+    }
+
+    private boolean isWhole() {
+        return whole.isDone() && !whole.isCompletedExceptionally();
+    }
+
+    /**
+     * Completes on the window's thread when all of the workbook's file has been read, and its record is shown; exceptionally
+     * when what follows the text cannot be read, with the words for that.
+     */
+    public CompletableFuture<Void> whole() {
+        return whole;
     }
 
     private static ScheduledThreadPoolExecutor executor(String name) {
@@ -417,7 +478,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     }
 
     private void compute(Duration wait) {
-        if (permission.get() != Permission.ASLEEP && !closed) {
+        if (permission.get() != Permission.ASLEEP && !closed && isWhole()) {
             queue.want(target(), wait);
         }
     }
@@ -441,6 +502,10 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
 
     /** Runs every script from the top in a new worker; a workbook that was asleep computes behind the gate from now on. */
     public void computeFromTheTop() {
+        if (!whole.isDone()) {
+            whole.thenRun(this::computeFromTheTop);
+            return;
+        }
         if (permission.get() == Permission.ASLEEP) {
             permission.set(Permission.GATED);
         }
@@ -578,6 +643,10 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     }
 
     private CompletableFuture<SaveOutcome> save(Function<Workbook, SaveOutcome> way) {
+        return whole.thenCompose(read -> saveWhole(way));
+    }
+
+    private CompletableFuture<SaveOutcome> saveWhole(Function<Workbook, SaveOutcome> way) {
         CompletableFuture<SaveOutcome> answer = new CompletableFuture<>();
         Workbook now = workbook.get();
         Permission allowed = permission.get();
@@ -619,6 +688,10 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
      * @return empty when it was written, or else what went wrong, in words; completes on the window's thread
      */
     public CompletableFuture<String> publish(Path page) {
+        return whole.thenCompose(read -> publishWhole(page));
+    }
+
+    private CompletableFuture<String> publishWhole(Path page) {
         Workbook now = workbook.get();
         boolean asleep = permission.get() == Permission.ASLEEP;
         return inBackground(disk, () -> {

@@ -134,6 +134,15 @@ public final class SheetPane extends Region implements StripDeeds {
     }
 
     private void goOn() {
+        if (!opening) {
+            return;
+        }
+        if (!model.whole().isDone()) {
+            // How high the strips are is guessed from their results.
+            model.afterFirstFrame(this::goOn);
+            return;
+        }
+        slots.guess();
         boolean completed = slots.all().stream().anyMatch(slot -> slot.strip != null && !slot.strip.isWhole());
         slots.all().stream().map(slot -> slot.strip).filter(Objects::nonNull).forEach(Strip::complete);
         mayBuild = completed ? 0 : 1;

@@ -26,6 +26,11 @@ final class Slots {
 
         Slot(CellView cell) {
             this.cell = cell;
+            guess();
+        }
+
+        /** Guesses the height of a strip that is not built. */
+        private void guess() {
             long lines =
                     cell.text().get().chars().filter(letter -> letter == '\n').count() + 1;
             double results = cell.shown().get().results().size() * GUESSED_RESULT;
@@ -53,6 +58,12 @@ final class Slots {
         order = next;
         place();
         return new ArrayList<>(before.values());
+    }
+
+    /** Guesses again how high the strips are that are not built. */
+    void guess() {
+        order.stream().filter(slot -> slot.strip == null).forEach(Slot::guess);
+        place();
     }
 
     List<Slot> all() {
