@@ -6,9 +6,11 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import leverwright.workbook.json.JsonObject;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A workbook: a sheet of cells, the settings of its dials, and what is known of its results. Immutable; every change
@@ -61,6 +63,25 @@ public record Workbook(
         if (dials.keySet().stream().anyMatch(String::isBlank)) {
             throw new IllegalArgumentException("a dial needs a name; name the dial that is set");
         }
+    }
+
+    /** As every record's, but written out: what a record is given is linked when it is first used, in the midst of a start. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Workbook workbook
+                && title.equals(workbook.title)
+                && author.equals(workbook.author)
+                && about.equals(workbook.about)
+                && dials.equals(workbook.dials)
+                && seal.equals(workbook.seal)
+                && sheet.equals(workbook.sheet)
+                && record.equals(workbook.record)
+                && unknown.equals(workbook.unknown);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(title, author, about, sheet, dials, record, seal, unknown);
     }
 
     /**

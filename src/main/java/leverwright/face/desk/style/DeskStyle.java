@@ -25,6 +25,9 @@ public final class DeskStyle {
             "/leverwright/face/desk/dials/dials.css",
             "/leverwright/face/desk/catalogue/catalogue.css");
 
+    /** All of them as one, in the binary form that the build makes of them. */
+    private static final String BOUND = "/leverwright/face/desk/style/bound.bss";
+
     private static final String KEY = "leverwright.looks";
 
     private DeskStyle() {}
@@ -45,6 +48,10 @@ public final class DeskStyle {
     }
 
     private static List<String> sheets() {
+        URL bound = DeskStyle.class.getResource(BOUND);
+        if (bound != null) {
+            return List.of(bound.toExternalForm());
+        }
         List<String> found = new ArrayList<>();
         for (String sheet : SHEETS) {
             URL place = DeskStyle.class.getResource(sheet);
