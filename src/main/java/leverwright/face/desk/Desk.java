@@ -70,7 +70,8 @@ final class Desk {
         Iterator<Path> files = request.files().iterator();
         Path file = files.next();
         try {
-            DeskWindow window = show(ready.first(), first);
+            DeskWindow window = ready.first();
+            show(window, first);
             window.model().whole().exceptionally(problem -> {
                 window.closeUnread();
                 showStart(new Stage()).tell(naming(file, problem));
@@ -168,10 +169,15 @@ final class Desk {
 
     /** Shows a workbook that is open. */
     DeskWindow show(DeskModel model, Stage stage) {
-        DeskWindow window = new DeskWindow(this, model, stage);
-        windows.add(window);
-        window.show();
+        DeskWindow window = new DeskWindow(this, model);
+        show(window, stage);
         return window;
+    }
+
+    private void show(DeskWindow window, Stage stage) {
+        windows.add(window);
+        window.attach(stage);
+        window.show();
     }
 
     private void closeStart() {

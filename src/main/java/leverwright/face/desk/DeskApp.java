@@ -57,11 +57,10 @@ public final class DeskApp extends Application {
     @Override
     public void start(Stage first) {
         Launching ready = launching == null ? Launching.begin(asked) : launching;
-        DeskHome home = ready.home();
+        Desk desk = ready.desk(getHostServices()::showDocument);
+        DeskHome home = desk.home();
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> home.log().failure("unexpected, on " + thread.getName(), failure));
-        Desk desk =
-                new Desk(home, new SystemChooser(), address -> getHostServices().showDocument(address));
         if (asked.rehearsal()) {
             Rehearsal.prepare(first);
         }

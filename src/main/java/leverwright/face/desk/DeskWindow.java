@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.MenuBar;
 import javafx.scene.input.DragEvent;
@@ -48,7 +49,8 @@ final class DeskWindow implements NoticeBars.Deeds {
 
     private final Desk desk;
     private final DeskModel model;
-    private final Stage stage;
+    private final Scene scene;
+    private @Nullable Stage own;
     private final SheetPane sheet;
     private final StackPane side = new StackPane();
     private @Nullable SidePane dials;
@@ -66,10 +68,15 @@ final class DeskWindow implements NoticeBars.Deeds {
     private @Nullable Recheck checking;
     private boolean closed;
 
-    DeskWindow(Desk desk, DeskModel model, Stage stage) {
+    /**
+     * Makes what a window holds; {@link #attach} gives it to a stage. On any thread, while no other makes controls.
+     *
+     * @param desk all windows
+     * @param model the workbook
+     */
+    DeskWindow(Desk desk, DeskModel model) {
         this.desk = desk;
         this.model = model;
-        this.stage = stage;
         sheet = new SheetPane(model);
         edge = new Edge();
         middle.setCenter(sheet);
@@ -80,25 +87,44 @@ final class DeskWindow implements NoticeBars.Deeds {
         frame.setBottom(bottom);
         StackPane root = new StackPane(frame);
         question = new Question(root, frame);
-        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        Scene scene = new Scene(root, Math.min(WIDTH, screen.getWidth()), Math.min(HEIGHT, screen.getHeight()));
+        scene = new Scene(root, WIDTH, HEIGHT);
         DeskStyle.dress(scene, model.looks());
         takeFiles(scene);
         model.looks().addListener(textSize);
         follow(model.looks().get());
-        stage.setScene(scene);
-        stage.titleProperty().bind(new WindowTitle(model));
-        stage.setMinWidth(420);
-        stage.setMinHeight(320);
-        stage.setOnCloseRequest(event -> {
-            event.consume();
-            close(() -> {});
-        });
         sheet.begin();
         desk.home().afterFirstFrame(this::fillFrame);
         desk.home().afterFirstFrame(this::fillSide);
         desk.home().afterFirstFrame(this::fillEdge);
         desk.home().afterFirstFrame(this::fillMenus);
+    }
+
+    /** Lays out the first picture ahead of time. */
+    void layOut() {
+        Parent root = scene.getRoot();
+        root.resize(WIDTH, HEIGHT);
+        root.applyCss();
+        root.layout();
+    }
+
+    /** Gives the window to a stage. */
+    void attach(Stage stage) {
+        own = stage;
+        stage.setScene(scene);
+        stage.titleProperty().bind(new WindowTitle(model));
+        stage.setMinWidth(420);
+        stage.setMinHeight(320);
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        if (screen.getWidth() < WIDTH) {
+            stage.setWidth(screen.getWidth());
+        }
+        if (screen.getHeight() < HEIGHT) {
+            stage.setHeight(screen.getHeight());
+        }
+        stage.setOnCloseRequest(event -> {
+            event.consume();
+            close(() -> {});
+        });
     }
 
     /** Puts in what stands over and under the sheet. Until then its room is kept free. */
@@ -125,7 +151,7 @@ final class DeskWindow implements NoticeBars.Deeds {
         MenuBar bar = menus;
         if (bar != null) {
             new Menus(this, desk, model).fill(bar);
-            moreKeys(stage.getScene());
+            moreKeys(scene);
         }
     }
 
@@ -191,10 +217,14 @@ final class DeskWindow implements NoticeBars.Deeds {
     }
 
     void show() {
-        stage.show();
+        stage().show();
     }
 
     Stage stage() {
+        Stage stage = own;
+        if (stage == null) {
+            throw new IllegalStateException("this window has no stage");
+        }
         return stage;
     }
 
@@ -207,7 +237,7 @@ final class DeskWindow implements NoticeBars.Deeds {
     }
 
     void chooseAndOpen() {
-        desk.chooser().toOpen(stage).forEach(this::open);
+        desk.chooser().toOpen(stage()).forEach(this::open);
     }
 
     void reveal(String cell) {
@@ -299,7 +329,7 @@ final class DeskWindow implements NoticeBars.Deeds {
 
     private void saveAs(Runnable then) {
         desk.chooser()
-                .toSave(stage, suggestedName())
+                .toSave(stage(), suggestedName())
                 .ifPresent(file -> model.saveAs(file).thenAccept(outcome -> afterSaving(outcome, then)));
     }
 
@@ -342,7 +372,7 @@ final class DeskWindow implements NoticeBars.Deeds {
     }
 
     void publish() {
-        desk.chooser().forPage(stage, suggestedName()).ifPresent(this::publish);
+        desk.chooser().forPage(stage(), suggestedName()).ifPresent(this::publish);
     }
 
     private void publish(Path page) {
@@ -421,7 +451,7 @@ final class DeskWindow implements NoticeBars.Deeds {
             closeNow();
             then.run();
         };
-        stage.toFront();
+        stage().toFront();
         question.ask(
                 "Save before closing?",
                 lost.get(),
@@ -443,7 +473,7 @@ final class DeskWindow implements NoticeBars.Deeds {
         }
         closed = true;
         model.looks().removeListener(textSize);
-        stage.titleProperty().unbind();
+        stage().titleProperty().unbind();
         closeFind();
         sheet.dispose();
         SidePane shown = dials;
@@ -452,7 +482,7 @@ final class DeskWindow implements NoticeBars.Deeds {
         }
         model.close();
         desk.closed(this);
-        stage.close();
+        stage().close();
     }
 
     boolean isEdgeShown() {
@@ -490,7 +520,7 @@ final class DeskWindow implements NoticeBars.Deeds {
     }
 
     void goToNextPart() {
-        Parts.next(stage.getScene(), List.of(edge, middle, side));
+        Parts.next(scene, List.of(edge, middle, side));
     }
 
     void showWords() {

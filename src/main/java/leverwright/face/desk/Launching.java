@@ -1,49 +1,63 @@
 package leverwright.face.desk;
 
 import java.io.IOException;
+import java.lang.invoke.MethodHandles;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
+import java.util.function.Consumer;
 import javafx.application.Platform;
-import leverwright.face.desk.editor.WarmUp;
+import javafx.stage.Stage;
 import leverwright.face.desk.model.DeskHome;
-import leverwright.face.desk.model.DeskModel;
 import leverwright.workbook.json.JsonProblem;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is got ready on other threads while the toolkit starts: the user's desk, the first workbook as it is opened, and the
- * classes of a text area. The window's thread waits for all of it before it makes a control, so that no two threads ever
- * initialize classes of the toolkit at once.
+ * What is got ready on another thread while the toolkit starts: the user's desk and, where a file was asked for, the first
+ * window, laid out. The window's thread waits for all of it before it makes a control, so that no two threads ever
+ * initialize the classes of controls at once.
  */
 final class Launching {
 
-    private final CompletableFuture<DeskHome> home;
-    private final CompletableFuture<Void> warm;
-    private final @Nullable CompletableFuture<DeskModel> first;
+    private final CompletableFuture<Desk> desk;
+    private final @Nullable CompletableFuture<DeskWindow> first;
     private final CountDownLatch toolkit = new CountDownLatch(1);
+    private volatile Consumer<String> browser = address -> {};
 
     private Launching(DeskApp.Request request) {
-        home = CompletableFuture.supplyAsync(() -> {
-            DeskHome made = request.rehearsal()
+        try {
+            // The toolkit makes the first stage by itself; what that initializes is initialized before there are two
+            // threads.
+            MethodHandles.lookup().ensureInitialized(Stage.class);
+        } catch (IllegalAccessException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+        desk = CompletableFuture.supplyAsync(() -> {
+            DeskHome home = request.rehearsal()
                     ? DeskHome.forRehearsal(this::onWindowsThread)
                     : DeskHome.ofUser(this::onWindowsThread);
-            made.holdBack();
-            return made;
+            home.holdBack();
+            return new Desk(home, new SystemChooser(), address -> browser.accept(address));
         });
-        warm = CompletableFuture.runAsync(WarmUp::run);
         if (request.files().isEmpty()) {
             first = null;
             return;
         }
         Path file = request.files().get(0);
-        CompletableFuture<DeskModel> opened = new CompletableFuture<>();
+        CompletableFuture<DeskWindow> opened = new CompletableFuture<>();
         first = opened;
-        home.thenAccept(made -> {
+        desk.whenComplete((made, failed) -> {
+            if (failed != null) {
+                opened.completeExceptionally(failed);
+                return;
+            }
             try {
-                opened.complete(made.open(made.readTextFirst(file)));
-            } catch (IOException | RuntimeException problem) {
+                DeskHome home = made.home();
+                DeskWindow window = new DeskWindow(made, home.open(home.readTextFirst(file)));
+                window.layOut();
+                opened.complete(window);
+            } catch (IOException | RuntimeException | Error problem) {
                 opened.completeExceptionally(problem);
             }
         });
@@ -65,21 +79,29 @@ final class Launching {
         Platform.runLater(task);
     }
 
-    /** Returns the user's desk. To be called on the window's thread, which there is from now on. */
-    DeskHome home() {
+    /**
+     * Returns the user's desk. To be called on the window's thread, which there is from now on.
+     *
+     * @param shows shows a web address or a file in the user's browser
+     */
+    Desk desk(Consumer<String> shows) {
+        browser = shows;
         toolkit.countDown();
-        warm.join();
-        return home.join();
+        CompletableFuture<DeskWindow> opening = first;
+        if (opening != null) {
+            opening.handle((window, problem) -> window).join();
+        }
+        return desk.join();
     }
 
     /**
-     * Returns the first workbook of the request, opened.
+     * Returns the first window of the request, without a stage.
      *
-     * @throws IOException when it cannot be read, in words
-     * @throws JsonProblem when it is not a workbook that this version can read, in words
+     * @throws IOException when its file cannot be read, in words
+     * @throws JsonProblem when that is not a workbook that this version can read, in words
      */
-    DeskModel first() throws IOException {
-        CompletableFuture<DeskModel> opening = first;
+    DeskWindow first() throws IOException {
+        CompletableFuture<DeskWindow> opening = first;
         if (opening == null) {
             throw new IllegalStateException("no file was asked for");
         }

@@ -142,11 +142,7 @@ public final class DeskHome implements AutoCloseable {
      * @param rest reads all of it, where only its text was read so far
      */
     public record Read(
-            Path file,
-            Workbook workbook,
-            FileStamp stamp,
-            Permission permission,
-            Optional<Supplier<Workbook>> rest) {}
+            Path file, Workbook workbook, FileStamp stamp, Permission permission, Optional<Supplier<Workbook>> rest) {}
 
     /**
      * Reads a workbook that is to be opened, on any thread.
@@ -192,7 +188,12 @@ public final class DeskHome implements AutoCloseable {
     public DeskModel open(Read read) {
         remember(read.file());
         return new DeskModel(
-                this, read.workbook(), Optional.of(read.file()), Optional.of(read.stamp()), read.permission(), read.rest());
+                this,
+                read.workbook(),
+                Optional.of(read.file()),
+                Optional.of(read.stamp()),
+                read.permission(),
+                read.rest());
     }
 
     /**
@@ -212,7 +213,8 @@ public final class DeskHome implements AutoCloseable {
      * @param starter what to begin with
      */
     public DeskModel begin(Starter starter) {
-        return new DeskModel(this, starter.workbook(), Optional.empty(), Optional.empty(), Permission.GATED, Optional.empty());
+        return new DeskModel(
+                this, starter.workbook(), Optional.empty(), Optional.empty(), Permission.GATED, Optional.empty());
     }
 
     /**
@@ -248,7 +250,12 @@ public final class DeskHome implements AutoCloseable {
      */
     public DeskModel bringBack(Journal.Unsaved unsaved) {
         DeskModel model = new DeskModel(
-                this, Workbook.empty(unsaved.workbook().title()), Optional.empty(), Optional.empty(), Permission.GATED, Optional.empty());
+                this,
+                Workbook.empty(unsaved.workbook().title()),
+                Optional.empty(),
+                Optional.empty(),
+                Permission.GATED,
+                Optional.empty());
         model.takeOver(unsaved.workbook());
         forget(unsaved);
         return model;

@@ -305,12 +305,12 @@ public final class SheetPane extends Region implements StripDeeds {
             if (slot.top > top + (1 + AHEAD) * height) {
                 break;
             }
+            if (slot.strip == null && opening && !mayBuildNow(slot)) {
+                continue;
+            }
             if (slot.strip == null && slot.top > top + height && !mayBuildAhead) {
                 buildAheadLater();
                 break;
-            }
-            if (slot.strip == null && opening && !mayBuildNow(slot)) {
-                continue;
             }
             if (slot.strip == null) {
                 slot.strip = build(slot.cell);
