@@ -55,8 +55,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     private @Nullable ScheduledFuture<?> journalling;
     private boolean closed;
 
-    /** Completes on the window's thread when all of the file has been read. */
-    private final CompletableFuture<Void> whole = new CompletableFuture<>();
+    private final WholeFile wholeFile = new WholeFile();
 
     DeskModel(
             DeskHome home,
@@ -91,49 +90,27 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         long poll = home.timing().poll().toMillis();
         disk.scheduleWithFixedDelay(this::lookAtDisk, poll, poll, TimeUnit.MILLISECONDS);
         if (rest.isPresent()) {
-            home.afterFirstFrame(() -> read(opened, rest.get()));
+            home.afterFirstFrame(() -> wholeFile.read(rest.get(), disk, home.view(), all -> takeWhole(opened, all)));
         } else {
-            whole.complete(null);
+            wholeFile.nothingMore();
             home.afterFirstFrame(() -> compute(Duration.ZERO));
         }
-    }
-
-    /** Reads what was left out of a file of which only the text was read. */
-    private void read(Workbook text, Supplier<Workbook> rest) {
-        disk.execute(() -> {
-            try {
-                Workbook all = rest.get();
-                home.view().execute(() -> takeWhole(text, all));
-            } catch (IllegalArgumentException unreadable) {
-                home.view().execute(() -> whole.completeExceptionally(unreadable));
-            }
-        });
     }
 
     private void takeWhole(Workbook text, Workbook all) {
         if (closed) {
             return;
         }
-        Workbook now = workbook.get();
+        Workbook whole = WholeFile.with(text, all, workbook.get());
         saved = all;
-        boolean asRead = SheetChange.sameText(text, all) && text.dials().equals(all.dials());
-        Workbook whole = asRead
-                ? all.withSheet(now.sheet())
-                        .withWords(now.title(), now.author(), now.about())
-                        .withDials(now.dials())
-                : all;
         workbook.set(whole);
         views.take(whole.sheet());
         views.showRecord(whole);
         views.outdate(SheetChange.changed(SheetChange.scripts(all), SheetChange.scripts(whole)), version, true);
         claims.set(views.claims());
-        this.whole.complete(null);
+        wholeFile.nothingMore();
         afterChange();
         compute(Duration.ZERO);
-    }
-
-    private boolean isWhole() {
-        return whole.isDone() && !whole.isCompletedExceptionally();
     }
 
     /**
@@ -141,7 +118,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
      * when what follows the text cannot be read, with the words for that.
      */
     public CompletableFuture<Void> whole() {
-        return whole;
+        return wholeFile.read();
     }
 
     private static ScheduledThreadPoolExecutor executor(String name) {
@@ -478,7 +455,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     }
 
     private void compute(Duration wait) {
-        if (permission.get() != Permission.ASLEEP && !closed && isWhole()) {
+        if (permission.get() != Permission.ASLEEP && !closed && wholeFile.isRead()) {
             queue.want(target(), wait);
         }
     }
@@ -502,8 +479,8 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
 
     /** Runs every script from the top in a new worker; a workbook that was asleep computes behind the gate from now on. */
     public void computeFromTheTop() {
-        if (!whole.isDone()) {
-            whole.thenRun(this::computeFromTheTop);
+        if (!whole().isDone()) {
+            whole().thenRun(this::computeFromTheTop);
             return;
         }
         if (permission.get() == Permission.ASLEEP) {
@@ -643,7 +620,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     }
 
     private CompletableFuture<SaveOutcome> save(Function<Workbook, SaveOutcome> way) {
-        return whole.thenCompose(read -> saveWhole(way));
+        return whole().thenCompose(read -> saveWhole(way));
     }
 
     private CompletableFuture<SaveOutcome> saveWhole(Function<Workbook, SaveOutcome> way) {
@@ -688,7 +665,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
      * @return empty when it was written, or else what went wrong, in words; completes on the window's thread
      */
     public CompletableFuture<String> publish(Path page) {
-        return whole.thenCompose(read -> publishWhole(page));
+        return whole().thenCompose(read -> publishWhole(page));
     }
 
     private CompletableFuture<String> publishWhole(Path page) {
