@@ -16,7 +16,7 @@ final class DeskBench implements AutoCloseable {
 
     private static final long PATIENCE_SECONDS = 60;
 
-    private final ExecutorService view = Executors.newSingleThreadExecutor(task -> {
+    final ExecutorService view = Executors.newSingleThreadExecutor(task -> {
         Thread thread = new Thread(task, "view of the test");
         thread.setDaemon(true);
         return thread;
