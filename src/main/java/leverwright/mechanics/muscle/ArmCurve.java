@@ -12,10 +12,12 @@ import leverwright.mechanics.body.Sex;
 final class ArmCurve {
     private static final double DEGREE = Math.PI / 180;
     private static final double POLYNOMIAL_END = 120 * DEGREE;
-    private static final int PIECES = 32;
 
     private final double[] angles;
     private final double[] values;
+    /** The integral of the arm up to each measured angle. */
+    private final double[] areas;
+
     private final double[] coefficients;
     private final double first;
     private final double last;
@@ -34,6 +36,10 @@ final class ArmCurve {
             String source) {
         this.angles = angles;
         this.values = values;
+        this.areas = new double[angles.length];
+        for (int k = 1; k < areas.length; k++) {
+            areas[k] = areas[k - 1] + (angles[k] - angles[k - 1]) * (values[k - 1] + values[k]) / 2;
+        }
         this.coefficients = coefficients;
         this.first = first;
         this.last = last;
@@ -108,34 +114,32 @@ final class ArmCurve {
         return angle < first - 1e-9 || angle > last + 1e-9;
     }
 
-    /** How much longer the muscle is than at another angle, m: the integral of the arm. */
+    /** How much longer the muscle is than at another angle, m: the integral of the arm, exactly. */
     double lengthening(double from, double to) {
-        double step = (to - from) / PIECES;
-        double sum = 0;
-        if (coefficients.length == 0) {
-            return along(from, step) * step;
-        }
-        for (int k = 0; k < PIECES; k++) {
-            sum += at(from + (k + 0.5) * step);
-        }
-        return sum * step;
+        return upTo(to) - upTo(from);
     }
 
-    /** The sum of the arms at the middles of all pieces; the stretch of a place is looked for from that of the one before. */
-    private double along(double from, double step) {
-        double sum = 0;
-        int stretch = 1;
-        for (int k = 0; k < PIECES; k++) {
-            double held = Math.max(first, Math.min(last, from + (k + 0.5) * step));
-            while (stretch > 1 && held <= angles[stretch - 1]) {
-                stretch--;
+    /** The integral of the arm from its first angle on, m; beyond the ends the arm is held. */
+    double upTo(double angle) {
+        double held = Math.max(first, Math.min(last, angle));
+        double sum = angle == held ? 0 : (angle - held) * at(held);
+        if (coefficients.length > 0) {
+            double inside = 0;
+            for (int k = coefficients.length - 1; k >= 0; k--) {
+                inside = inside * held + coefficients[k] / (k + 1);
             }
-            while (stretch < angles.length && held > angles[stretch]) {
-                stretch++;
-            }
-            sum += stretch < angles.length ? within(stretch, held) : values[values.length - 1];
+            return sum + inside * held;
         }
-        return sum;
+        int stretch = 1;
+        while (stretch < angles.length && held > angles[stretch]) {
+            stretch++;
+        }
+        if (stretch == angles.length) {
+            return sum + areas[stretch - 1];
+        }
+        return sum
+                + areas[stretch - 1]
+                + (held - angles[stretch - 1]) * (values[stretch - 1] + within(stretch, held)) / 2;
     }
 
     private double within(int stretch, double held) {

@@ -16,7 +16,7 @@ final class MuscleTable {
     final double[] optimumLength = new double[MUSCLES.length];
     final double[] cosine = new double[MUSCLES.length];
     private final @Nullable ArmCurve[] curves = new ArmCurve[MUSCLES.length * AXES];
-    private final double[] optimumAngles = new double[MUSCLES.length * AXES];
+    private final double[] upToOptimum = new double[MUSCLES.length * AXES];
 
     MuscleTable(MuscleData data, Sex sex) {
         for (Muscle muscle : MUSCLES) {
@@ -28,8 +28,10 @@ final class MuscleTable {
             for (Axis axis : Axis.values()) {
                 curves[place(at, axis)] = data.curve(muscle, axis, sex).orElse(null);
                 List<MuscleData.Row> optimum = data.of(muscle, axis.name(), "optimum_angle", sex);
-                optimumAngles[place(at, axis)] =
-                        optimum.isEmpty() ? Double.NaN : optimum.get(0).value() * DEGREE;
+                ArmCurve curve = curves[place(at, axis)];
+                upToOptimum[place(at, axis)] = optimum.isEmpty() || curve == null
+                        ? Double.NaN
+                        : curve.upTo(optimum.get(0).value() * DEGREE);
             }
         }
     }
@@ -44,8 +46,8 @@ final class MuscleTable {
         return curves[place(muscle, axis)];
     }
 
-    /** The angle at which the fibres are at their optimum, rad; NaN where none is on file. */
-    double optimumAngle(int muscle, Axis axis) {
-        return optimumAngles[place(muscle, axis)];
+    /** The integral of the arm up to the angle at which the fibres are at their optimum, m; NaN where none is on file. */
+    double upToOptimum(int muscle, Axis axis) {
+        return upToOptimum[place(muscle, axis)];
     }
 }

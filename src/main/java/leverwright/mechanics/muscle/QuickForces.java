@@ -58,9 +58,9 @@ public final class QuickForces {
             present[i] = true;
             double factor = model.armFactor(MUSCLES[i], axes[j]);
             shortening += model.shortening(axes[j], arm * factor);
-            double from = table.optimumAngle(i, axes[j]);
+            double from = table.upToOptimum(i, axes[j]);
             if (!Double.isNaN(from)) {
-                longer += axes[j].lengthens() * curve.lengthening(from, angles[j]) * size * factor;
+                longer += axes[j].lengthens() * (curve.upTo(angles[j]) - from) * size * factor;
             }
         }
         if (present[i]) {
