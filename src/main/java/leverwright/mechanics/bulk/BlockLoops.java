@@ -9,17 +9,35 @@ final class BlockLoops {
 
     /** Weight: mass times a part of gravity. */
     static void weight(double[] masses, int from, double factor, double offset, double gravity, double[] own, int n) {
+        System.arraycopy(masses, from, own, 0, n);
         for (int i = 0; i < n; i++) {
-            own[i] = (factor * masses[from + i] + offset) * gravity;
+            own[i] = (factor * own[i] + offset) * gravity;
         }
     }
 
-    /** A link without loads in a chain under upright gravity: its weight's moment, and its weight, into the sums. */
-    static void hangAlone(
-            double along, double[] cosines, double[] own, double[] sumY, double[] moment, double[] carried, int n) {
+    /**
+     * A link without loads in a chain under upright gravity, whose next one is attached straight on: carries what hangs there to
+     * its start, and adds its weight's moment and its weight to the sums.
+     */
+    static void carryAndHang(
+            double reach,
+            double along,
+            double[] sines,
+            double[] cosines,
+            double[] own,
+            double factor,
+            double offset,
+            double gravity,
+            double[] sumX,
+            double[] sumY,
+            double[] moment,
+            int n) {
         for (int i = 0; i < n; i++) {
-            moment[i] = moment[i] + (along * cosines[i] * own[i] + carried[i]);
-            sumY[i] = sumY[i] + own[i];
+            double weight = (factor * own[i] + offset) * gravity;
+            double y = sumY[i];
+            double cosine = cosines[i];
+            moment[i] = moment[i] + (along * cosine * weight + (reach * cosine * y - reach * sines[i] * sumX[i]));
+            sumY[i] = y + weight;
         }
     }
 
@@ -51,35 +69,35 @@ final class BlockLoops {
         }
     }
 
-    /** A part of a load's force: what is fixed, and its mass times a part of gravity. */
-    static void force(
-            double[] fixed,
-            int from,
-            double factor,
-            double offset,
-            double[] masses,
-            int massFrom,
-            double massFactor,
-            double massOffset,
-            double gravity,
-            double[] force,
+    /** A part of a load's force without a mass of its own: what is given in {@code force}, in its unit, and a fixed weight. */
+    static void force(double factor, double offset, double weight, double[] force, int n) {
+        for (int i = 0; i < n; i++) {
+            force[i] = (factor * force[i] + offset) + weight;
+        }
+    }
+
+    /** A part of a mass's force: something fixed, and the mass given in {@code force} times a part of gravity. */
+    static void hanging(double fixed, double factor, double offset, double gravity, double[] force, int n) {
+        for (int i = 0; i < n; i++) {
+            force[i] = fixed + (factor * force[i] + offset) * gravity;
+        }
+    }
+
+    /** Adds the moment of a force, from its place on the link and the way the link points, and of a couple. */
+    static void addLoad(
+            double along,
+            double across,
+            double[] sines,
+            double[] cosines,
+            double[] forceX,
+            double[] forceY,
+            double couple,
+            double[] moment,
             int n) {
         for (int i = 0; i < n; i++) {
-            force[i] = (factor * fixed[from + i] + offset) + (massFactor * masses[massFrom + i] + massOffset) * gravity;
-        }
-    }
-
-    /** A part of the way from a link's start to a place on it. */
-    static void arm(double along, double across, double[] with, double[] square, double[] arm, int n) {
-        for (int i = 0; i < n; i++) {
-            arm[i] = along * with[i] + across * square[i];
-        }
-    }
-
-    static void addLoad(
-            double[] armX, double[] armY, double[] forceX, double[] forceY, double couple, double[] moment, int n) {
-        for (int i = 0; i < n; i++) {
-            moment[i] = moment[i] + (armX[i] * forceY[i] - armY[i] * forceX[i] + couple);
+            double x = along * cosines[i] - across * sines[i];
+            double y = along * sines[i] + across * cosines[i];
+            moment[i] = moment[i] + (x * forceY[i] - y * forceX[i] + couple);
         }
     }
 
@@ -97,21 +115,11 @@ final class BlockLoops {
     }
 
     /** Adds what branches brought. */
-    static void gather(double[] branch, int size, double[] sumX, double[] sumY, double[] moment, int n) {
+    static void gather(double[] x, double[] y, double[] moment, double[] sumX, double[] sumY, double[] sum, int n) {
         for (int i = 0; i < n; i++) {
-            sumX[i] = sumX[i] + branch[i];
-            sumY[i] = sumY[i] + branch[size + i];
-            moment[i] = moment[i] + branch[2 * size + i];
-        }
-    }
-
-    /** Leaves what hangs on a link further back with that link. */
-    static void branch(
-            double[] branch, int size, double[] sumX, double[] sumY, double[] moment, double[] carried, int n) {
-        for (int i = 0; i < n; i++) {
-            branch[i] = branch[i] + sumX[i];
-            branch[size + i] = branch[size + i] + sumY[i];
-            branch[2 * size + i] = branch[2 * size + i] + (moment[i] + carried[i]);
+            sumX[i] = sumX[i] + x[i];
+            sumY[i] = sumY[i] + y[i];
+            sum[i] = sum[i] + moment[i];
         }
     }
 
@@ -137,10 +145,11 @@ final class BlockLoops {
         }
     }
 
-    static void negate(double[] values, double[] into, int from, int n) {
+    static void negate(double[] values, double[] negated, double[] into, int from, int n) {
         for (int i = 0; i < n; i++) {
-            into[from + i] = -values[i];
+            negated[i] = -values[i];
         }
+        System.arraycopy(negated, 0, into, from, n);
     }
 
     /** Where all moments about a point on the ground vanish, in the world and from the first link's start. */

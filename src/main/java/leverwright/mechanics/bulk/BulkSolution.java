@@ -1,5 +1,7 @@
 package leverwright.mechanics.bulk;
 
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import leverwright.mechanics.posture.Linkage;
 
 /**
@@ -15,6 +17,8 @@ public final class BulkSolution {
     private final double[][] forcesX;
     private final double[][] forcesY;
     private final double[] centresOfPressure;
+    /** Room for blocks that no thread uses now. */
+    private final Queue<BlockRoom> idle = new ConcurrentLinkedQueue<>();
 
     private BulkSolution(int count, int links, boolean forces) {
         this.count = count;
@@ -89,5 +93,15 @@ public final class BulkSolution {
     /** Whether there is room for forces. */
     boolean hasForces() {
         return forcesX.length > 0;
+    }
+
+    /** Returns room for a block, to be given back after use. */
+    BlockRoom takeRoom() {
+        BlockRoom room = idle.poll();
+        return room == null ? new BlockRoom(moments.length) : room;
+    }
+
+    void giveBack(BlockRoom room) {
+        idle.add(room);
     }
 }

@@ -189,7 +189,9 @@ public final class BulkStatics {
                 CHUNK,
                 (from, to) -> {
                     if (blocks) {
-                        new StaticsBlock(this, found).solve(from, to);
+                        BlockRoom room = found.takeRoom();
+                        new StaticsBlock(this, found, room).solve(from, to);
+                        found.giveBack(room);
                     } else {
                         new PointByPoint(this, found).solve(from, to);
                     }

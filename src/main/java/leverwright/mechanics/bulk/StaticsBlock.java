@@ -21,48 +21,67 @@ final class StaticsBlock {
     private final int links;
     private final boolean upright;
     private final boolean ground;
-    private final RotationBlock rotation = new RotationBlock();
+    private final boolean chain;
+    private final RotationBlock rotation;
     private final double[][] sines;
     private final double[][] cosines;
     private final int[][] loadsOn;
+    /** Whether a link's mass centre, and where it is attached, lie on the straight line of their links. */
     private final boolean[] straight;
+    /** Whether one loop carries to a link what hangs at its end, and adds its weight. */
+    private final boolean[] joined;
 
-    private final double[] sumX = new double[SIZE];
-    private final double[] sumY = new double[SIZE];
-    private final double[] sumMoment = new double[SIZE];
-    private final double[] carried = new double[SIZE];
-    private final double[] ownX = new double[SIZE];
-    private final double[] ownY = new double[SIZE];
-    private final double[] ownMoment = new double[SIZE];
-    private final double[] forceX = new double[SIZE];
-    private final double[] forceY = new double[SIZE];
-    private final double[] armX = new double[SIZE];
-    private final double[] armY = new double[SIZE];
-    /** What branches bring to each link, gathered while summing; none in a chain. */
-    private final double[][] branches;
+    private final double[] sumX;
+    private final double[] sumY;
+    private final double[] sumMoment;
+    private final double[] carried;
+    private final double[] ownX;
+    private final double[] ownY;
+    private final double[] ownMoment;
+    private final double[] forceX;
+    private final double[] forceY;
+    private final double[] spare;
+    /** What branches bring to each link, gathered while summing: forward, upward, moment; none in a chain. */
+    private final double[][][] branches;
 
-    StaticsBlock(BulkStatics plan, BulkSolution found) {
+    StaticsBlock(BulkStatics plan, BulkSolution found, BlockRoom room) {
         this.plan = plan;
         this.found = found;
         linkage = plan.linkage;
         links = linkage.size();
-        sines = new double[links][SIZE];
-        cosines = new double[links][SIZE];
+        rotation = room.rotation;
+        sumX = room.sumX;
+        sumY = room.sumY;
+        sumMoment = room.sumMoment;
+        carried = room.carried;
+        ownX = room.ownX;
+        ownY = room.ownY;
+        ownMoment = room.ownMoment;
+        forceX = room.forceX;
+        forceY = room.forceY;
+        spare = room.spare;
+        chain = IntStream.range(0, links).allMatch(k -> linkage.parent(k) == k - 1);
+        upright = chain && plan.gravityX == 0;
+        ground = plan.support instanceof GroundSupport;
+        sines = new double[links][];
+        cosines = new double[links][];
         straight = new boolean[links];
+        joined = new boolean[links];
         loadsOn = new int[links][];
-        boolean chain = true;
         for (int k = 0; k < links; k++) {
             straight[k] = linkage.link(k).centre().across() == 0
                     && linkage.attachment(k).across() == 0;
             loadsOn[k] = loadsOn(k);
-            chain &= linkage.parent(k) == k - 1;
+            boolean plain = upright && straight[k] && loadsOn[k].length == 0;
+            joined[k] = plain && k < links - 1 && linkage.attachment(k + 1).across() == 0;
+            int row = chain && !plan.directions[k].isConstant() ? k % 2 : k + 2;
+            sines[k] = room.sines[row];
+            cosines[k] = room.cosines[row];
             if (plan.directions[k].isConstant()) {
                 turn(k, 0, SIZE);
             }
         }
-        branches = chain ? new double[0][] : new double[links][3 * SIZE];
-        upright = chain && plan.gravityX == 0;
-        ground = plan.support instanceof GroundSupport;
+        branches = chain ? new double[0][][] : new double[links][3][SIZE];
     }
 
     private int[] loadsOn(int link) {
@@ -84,20 +103,28 @@ final class StaticsBlock {
     }
 
     private void block(int from, int count) {
-        for (int k = 0; k < links; k++) {
-            if (!plan.directions[k].isConstant()) {
-                turn(k, from, count);
-            }
+        for (int k = 0; k < links - 1 && !chain; k++) {
+            turnIfItMoves(k, from, count);
         }
+        turnIfItMoves(links - 1, from, count);
         clear(count);
         for (int k = links - 1; k >= 0; k--) {
             add(k, from, count);
             if (k > 0) {
                 read(k, from, count);
+                if (chain) {
+                    turnIfItMoves(k - 1, from, count);
+                }
                 reach(k, count);
             }
         }
         pressure(from, count);
+    }
+
+    private void turnIfItMoves(int k, int from, int count) {
+        if (!plan.directions[k].isConstant()) {
+            turn(k, from, count);
+        }
     }
 
     private void clear(int count) {
@@ -110,24 +137,40 @@ final class StaticsBlock {
     /** Adds what acts on a link, and what its branches brought, to the sums. */
     private void add(int k, int from, int count) {
         Column mass = plan.masses[k];
-        int at = mass.start(from);
-        double along = linkage.link(k).centre().along();
-        if (upright && straight[k] && loadsOn[k].length == 0) {
-            double[] given = mass.values();
-            BlockLoops.weight(given, at, mass.factor, mass.offset, plan.gravityY, ownY, count);
-            BlockLoops.hangAlone(along, cosines[k], ownY, sumY, sumMoment, carried, count);
+        if (joined[k]) {
+            carryAndHang(k, mass, from, count);
             return;
         }
-        weigh(k, mass, at, count);
+        weigh(k, mass, mass.start(from), count);
         for (int load : loadsOn[k]) {
             apply(load, k, from, count);
         }
         BlockLoops.sumForces(ownX, ownY, sumX, sumY, count);
         BlockLoops.sumMoments(ownMoment, sumMoment, carried, count);
-        if (branches.length > 0) {
-            BlockLoops.gather(branches[k], SIZE, sumX, sumY, sumMoment, count);
-            Arrays.fill(branches[k], 0);
+        if (!chain) {
+            double[][] branch = branches[k];
+            BlockLoops.gather(branch[0], branch[1], branch[2], sumX, sumY, sumMoment, count);
+            for (double[] part : branch) {
+                Arrays.fill(part, 0);
+            }
         }
+    }
+
+    private void carryAndHang(int k, Column mass, int from, int count) {
+        System.arraycopy(mass.values(), mass.start(from), ownY, 0, count);
+        BlockLoops.carryAndHang(
+                linkage.attachment(k + 1).along(),
+                linkage.link(k).centre().along(),
+                sines[k],
+                cosines[k],
+                ownY,
+                mass.factor,
+                mass.offset,
+                plan.gravityY,
+                sumX,
+                sumY,
+                sumMoment,
+                count);
     }
 
     private void weigh(int k, Column mass, int at, int count) {
@@ -151,51 +194,40 @@ final class StaticsBlock {
     private void apply(int index, int k, int from, int count) {
         Load load = plan.loads.get(index);
         Column mass = plan.loadMasses[index];
-        Column x = plan.forcesX[index];
-        Column y = plan.forcesY[index];
-        BlockLoops.force(
-                x.values(),
-                x.start(from),
-                x.factor,
-                x.offset,
-                mass.values(),
-                mass.start(from),
-                mass.factor,
-                mass.offset,
-                plan.gravityX,
-                forceX,
-                count);
-        BlockLoops.force(
-                y.values(),
-                y.start(from),
-                y.factor,
-                y.offset,
-                mass.values(),
-                mass.start(from),
-                mass.factor,
-                mass.offset,
-                plan.gravityY,
-                forceY,
-                count);
+        force(plan.forcesX[index], mass, plan.gravityX, from, forceX, count);
+        force(plan.forcesY[index], mass, plan.gravityY, from, forceY, count);
         Place at = load.at();
-        BlockLoops.arm(at.along(), -at.across(), cosines[k], sines[k], armX, count);
-        BlockLoops.arm(at.along(), at.across(), sines[k], cosines[k], armY, count);
-        BlockLoops.addLoad(armX, armY, forceX, forceY, load.couple(), ownMoment, count);
+        BlockLoops.addLoad(
+                at.along(), at.across(), sines[k], cosines[k], forceX, forceY, load.couple(), ownMoment, count);
         BlockLoops.sumForces(forceX, forceY, ownX, ownY, count);
+    }
+
+    /** Writes a part of a load's force: of a load, either what is fixed changes or its mass, never both. */
+    private static void force(Column fixed, Column mass, double gravity, int from, double[] force, int count) {
+        Column changing = mass.isConstant() ? fixed : mass;
+        System.arraycopy(changing.values(), changing.start(from), force, 0, count);
+        if (mass.isConstant()) {
+            BlockLoops.force(fixed.factor, fixed.offset, mass.at(0) * gravity, force, count);
+        } else {
+            BlockLoops.hanging(fixed.at(0), mass.factor, mass.offset, gravity, force, count);
+        }
     }
 
     /** Writes what the parent exerts on a link. */
     private void read(int k, int from, int count) {
-        BlockLoops.negate(sumMoment, found.moment(k), from, count);
+        BlockLoops.negate(sumMoment, spare, found.moment(k), from, count);
         if (found.hasForces()) {
-            BlockLoops.negate(sumX, found.forceX(k), from, count);
-            BlockLoops.negate(sumY, found.forceY(k), from, count);
+            BlockLoops.negate(sumX, spare, found.forceX(k), from, count);
+            BlockLoops.negate(sumY, spare, found.forceY(k), from, count);
         }
     }
 
     /** Carries the moment to the parent's start; what hangs on a link further back waits there as a branch. */
     private void reach(int k, int count) {
         int parent = linkage.parent(k);
+        if (joined[parent]) {
+            return;
+        }
         Place at = linkage.attachment(k);
         double[] s = sines[parent];
         double[] c = cosines[parent];
@@ -205,7 +237,9 @@ final class StaticsBlock {
             BlockLoops.carryBent(at.along(), at.across(), s, c, sumX, sumY, carried, count);
         }
         if (parent != k - 1) {
-            BlockLoops.branch(branches[parent], SIZE, sumX, sumY, sumMoment, carried, count);
+            double[][] branch = branches[parent];
+            BlockLoops.sumForces(sumX, sumY, branch[0], branch[1], count);
+            BlockLoops.sumMoments(sumMoment, branch[2], carried, count);
             clear(count);
         }
     }

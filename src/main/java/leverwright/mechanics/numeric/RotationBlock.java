@@ -13,21 +13,33 @@ public final class RotationBlock {
     /** Greatest number of angles in a block: three dozen arrays of this length fit the processor's first cache. */
     public static final int SIZE = 128;
 
-    private final double[] angles = new double[SIZE];
-    private final double[] shifted = new double[SIZE];
-    private final double[] rests = new double[SIZE];
-    private final double[] tails = new double[SIZE];
-    private final double[] bends = new double[SIZE];
-    private final double[] dips = new double[SIZE];
-    private final double[] tableSines = new double[SIZE];
-    private final double[] tableCosines = new double[SIZE];
-    private final double[] sinesLack = new double[SIZE];
-    private final double[] cosinesLack = new double[SIZE];
+    private static final int ROW = SIZE + 6;
+
+    private final double[] angles = row();
+    private final double[] shifted = row();
+    private final double[] rests = row();
+    private final double[] tails = row();
+    private final double[] bends = row();
+    private final double[] dips = row();
+    private final double[] tableSines = row();
+    private final double[] tableCosines = row();
+    private final double[] sinesLack = row();
+    private final double[] cosinesLack = row();
+    private final double[] large = row();
+    private final double[] middle = row();
     private final int[] careful = new int[SIZE];
     private final Rotation one = new Rotation();
 
     /** Makes room for a block. */
     public RotationBlock() {}
+
+    /**
+     * Returns an array for a block's numbers, a little longer than a block: of arrays made one after another, all begin at the
+     * same place in a cache line and none at the same place in a page, which vector loads and stores need to run at full speed.
+     */
+    public static double[] row() {
+        return new double[ROW];
+    }
 
     /**
      * Writes sine and cosine of {@code factor · angle + offset} for each angle, into the first places of two arrays.
@@ -38,13 +50,15 @@ public final class RotationBlock {
      */
     public void turn(
             double[] given, int from, double factor, double offset, int count, double[] sines, double[] cosines) {
-        scale(given, from, factor, offset, angles, count);
-        shift(angles, shifted, count);
+        System.arraycopy(given, from, angles, 0, count);
+        scale(angles, factor, offset, shifted, count);
         Trigonometry.reduce(angles, shifted, rests, tails, count);
         int special = lookUp(count);
         Trigonometry.series(rests, tails, bends, dips, count);
-        joinSines(rests, bends, dips, tableSines, sinesLack, tableCosines, cosinesLack, sines, count);
-        joinCosines(rests, bends, dips, tableSines, sinesLack, tableCosines, cosinesLack, cosines, count);
+        bendSines(rests, bends, tableCosines, cosinesLack, large, middle, count);
+        join(tableSines, sinesLack, dips, large, middle, sines, count);
+        bendCosines(rests, bends, tableSines, sinesLack, large, middle, count);
+        join(tableCosines, cosinesLack, dips, large, middle, cosines, count);
         for (int k = 0; k < special; k++) {
             int i = careful[k];
             one.turnTo(angles[i]);
@@ -53,15 +67,11 @@ public final class RotationBlock {
         }
     }
 
-    private static void scale(double[] given, int from, double factor, double offset, double[] angles, int count) {
+    private static void scale(double[] angles, double factor, double offset, double[] shifted, int count) {
         for (int i = 0; i < count; i++) {
-            angles[i] = factor * given[from + i] + offset;
-        }
-    }
-
-    private static void shift(double[] angles, double[] shifted, int count) {
-        for (int i = 0; i < count; i++) {
-            shifted[i] = angles[i] * Trigonometry.STEPS_PER_RADIAN + Trigonometry.ROUNDER;
+            double angle = factor * angles[i] + offset;
+            angles[i] = angle;
+            shifted[i] = angle * Trigonometry.STEPS_PER_RADIAN + Trigonometry.ROUNDER;
         }
     }
 
@@ -84,44 +94,52 @@ public final class RotationBlock {
     }
 
     /** {@code whole} and {@code part} are the third and fourth numbers of the table's entry, made anew instead of fetched. */
-    private static void joinSines(
+    private static void bendSines(
             double[] rests,
             double[] bends,
-            double[] dips,
-            double[] tableSines,
-            double[] sinesLack,
             double[] tableCosines,
             double[] cosinesLack,
-            double[] sines,
+            double[] large,
+            double[] middle,
             int count) {
         for (int i = 0; i < count; i++) {
-            double x = rests[i];
-            double sine = tableSines[i];
             double cosine = tableCosines[i];
             double whole = Math.rint(cosine);
             double part = (cosine - whole) + cosinesLack[i];
-            sines[i] = sine + (whole * x + ((part * x + cosine * bends[i]) + (sine * dips[i] + sinesLack[i])));
+            large[i] = whole * rests[i];
+            middle[i] = part * rests[i] + cosine * bends[i];
         }
     }
 
     /** The cosine a quarter of a turn on is the sine with the other sign. */
-    private static void joinCosines(
+    private static void bendCosines(
             double[] rests,
             double[] bends,
-            double[] dips,
             double[] tableSines,
             double[] sinesLack,
-            double[] tableCosines,
-            double[] cosinesLack,
-            double[] cosines,
+            double[] large,
+            double[] middle,
             int count) {
         for (int i = 0; i < count; i++) {
-            double x = rests[i];
             double sine = tableSines[i];
-            double cosine = tableCosines[i];
             double whole = Math.rint(-sine);
             double part = (-sine - whole) - sinesLack[i];
-            cosines[i] = cosine + (whole * x + ((part * x - sine * bends[i]) + (cosine * dips[i] + cosinesLack[i])));
+            large[i] = whole * rests[i];
+            middle[i] = part * rests[i] - sine * bends[i];
+        }
+    }
+
+    private static void join(
+            double[] numbers,
+            double[] lacks,
+            double[] dips,
+            double[] large,
+            double[] middle,
+            double[] joined,
+            int count) {
+        for (int i = 0; i < count; i++) {
+            double number = numbers[i];
+            joined[i] = number + (large[i] + (middle[i] + (number * dips[i] + lacks[i])));
         }
     }
 }
