@@ -278,6 +278,11 @@ public final class MuscleModel {
         return with(drawnRule, speed, coContraction, other);
     }
 
+    /** Returns the model with areas, arms and tensions drawn from their spreads, its rule kept. */
+    public MuscleModel drawnNumbers(RandomStream random, Sex sex) {
+        return with(rule, speed, coContraction, Draw.from(random, data, sex));
+    }
+
     /** Returns the model with numbers drawn already. */
     MuscleModel with(Draw other) {
         return with(rule, speed, coContraction, other);

@@ -531,35 +531,77 @@ public final class Shares implements Listed {
             if (!forces.feasible()) {
                 continue;
             }
-            for (MuscleState state : forces.states()) {
+            double[][] bands = bands(forces);
+            for (int k = 0; k < forces.states().size(); k++) {
+                MuscleState state = forces.states().get(k);
+                double used = forces.capacityUsed(state.muscle());
                 rows.add(List.of(
-                        state.muscle().words(),
+                        state.muscle().words() + (sides(state.muscle()) == Sides.TOTAL ? ", both sides" : ""),
+                        bar(used, state.marks().isEmpty()),
+                        percent(used),
+                        percent(Math.min(used, bands[k][0])) + " to " + percent(Math.max(used, bands[k][1])),
                         Force.of(forces.force(state.muscle())),
-                        sides(state.muscle()).words(),
-                        bar(forces.capacityUsed(state.muscle()), state.marks().isEmpty()),
-                        percent(forces.capacityUsed(state.muscle())),
                         Force.of(state.capacity()),
                         Ratio.of(state.length()),
-                        state.marks().isEmpty() ? state.status().words() : String.join("; ", state.marks())));
+                        numbers(state)));
             }
         }
-        notes.add(
-                "A bar is as wide as the share of capacity: whole where every number was read and lies within what was"
-                        + " measured, shaded where one is from memory or extrapolated.");
+        notes.add("Share: 5 % of capacity a step; whole where every number was read and lies within what was measured, shaded where one is"
+                + " from memory or extrapolated. Force and capacity per side, of the trunk both sides together. Band: middle nine tenths of "
+                + DRAWS + " draws of areas, arms and specific tensions, seed 1.");
         notes.add(CAUTION);
         return new Listing(
                 "Muscles: " + held.performance(),
-                List.of(
-                        "muscle",
-                        "force",
-                        "side",
-                        "share, 5 % a step",
-                        "capacity used",
-                        "capacity",
-                        "length over optimum",
-                        "numbers"),
+                List.of("muscle", "share", "used", "band", "force", "capacity", "length/optimum", "numbers"),
                 rows,
                 List.copyOf(notes));
+    }
+
+    /** Least and greatest of the middle nine tenths of what each muscle uses of its capacity, over draws of its numbers. */
+    private double[][] bands(MuscleForces forces) {
+        int muscles = forces.states().size();
+        double[][] values = new double[muscles][DRAWS];
+        Map<Axis, Double> angles = new EnumMap<>(Axis.class);
+        for (List<Axis> axes : axes(held)) {
+            Part part = Part.of(held, axes);
+            if (part.moments().equals(forces.moments())) {
+                angles.putAll(part.angles());
+            }
+        }
+        RandomStream random = new RandomStream(1);
+        for (int draw = 0; draw < DRAWS; draw++) {
+            MuscleModel drawn = model.drawnNumbers(random, lifter().sex());
+            Optional<QuickForces> quick =
+                    drawn.quick(lifter(), forces.moments(), angles).filter(QuickForces::isSettled);
+            MuscleForces full = quick.isPresent()
+                    ? forces
+                    : drawn.share(lifter(), forces.moments(), angles).asked();
+            for (int k = 0; k < muscles; k++) {
+                Muscle muscle = forces.states().get(k).muscle();
+                values[k][draw] = quick.isPresent() ? quick.get().capacityUsed(muscle) : full.capacityUsed(muscle);
+            }
+        }
+        double[][] bands = new double[muscles][];
+        for (int k = 0; k < muscles; k++) {
+            Arrays.sort(values[k]);
+            bands[k] = new double[] {values[k][DRAWS / 20], values[k][DRAWS - 1 - DRAWS / 20]};
+        }
+        return bands;
+    }
+
+    /** What a muscle's numbers rest on, in few words. */
+    private static String numbers(MuscleState state) {
+        List<String> words = new ArrayList<>();
+        if (state.marks().stream().anyMatch(mark -> mark.contains("memory"))) {
+            words.add("memory");
+        }
+        if (state.marks().stream().anyMatch(mark -> mark.contains("extrapolated"))) {
+            words.add("extrapolated");
+        }
+        if (state.marks().stream().anyMatch(mark -> mark.contains("held at"))) {
+            words.add("far from optimum");
+        }
+        return words.isEmpty() ? "read" : String.join(", ", words);
     }
 
     /**
@@ -572,7 +614,7 @@ public final class Shares implements Listed {
     }
 
     private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.1f %% of capacity", 100 * share);
+        return String.format(Locale.ROOT, share < 0.0995 ? "%.1f %%" : "%.0f %%", 100 * share);
     }
 
     /** Returns the action that limits each part of the body here, and the share of the moments that could be made. */
