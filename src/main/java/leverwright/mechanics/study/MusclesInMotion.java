@@ -11,6 +11,7 @@ import leverwright.mechanics.exercise.Readings;
 import leverwright.mechanics.measure.Sides;
 import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.muscle.Axis;
+import leverwright.mechanics.muscle.MuscleForces;
 import leverwright.mechanics.muscle.MuscleModel;
 import leverwright.mechanics.muscle.Muscles;
 import leverwright.mechanics.working.Curves;
@@ -73,7 +74,43 @@ final class MusclesInMotion {
         return List.copyOf(notes);
     }
 
+    /** Mean over time of the muscles' force in motion, N. */
+    double meanForce(Muscles muscles) {
+        double sum = 0;
+        for (int k = 0; k < INSTANTS; k++) {
+            double force = forces(k, muscles, true).force(muscles);
+            sum += k == 0 || k == INSTANTS - 1 ? force / 2 : force;
+        }
+        return sum / (INSTANTS - 1);
+    }
+
+    /** The greatest force of the muscles in motion, N. */
+    double peakForce(Muscles muscles) {
+        double most = 0;
+        for (int k = 0; k < INSTANTS; k++) {
+            most = Math.max(most, forces(k, muscles, true).force(muscles));
+        }
+        return most;
+    }
+
+    /** The greatest part of their capacity that the muscles use in motion. */
+    double peakUsed(Muscles muscles) {
+        double most = 0;
+        for (int k = 0; k < INSTANTS; k++) {
+            most = Math.max(most, forces(k, muscles, true).capacityUsed(muscles));
+        }
+        return most;
+    }
+
     private @Nullable Double used(int instant, Muscles muscles, boolean moving) {
+        try {
+            return forces(instant, muscles, moving).capacityUsed(muscles);
+        } catch (IllegalArgumentException cannotBeMade) {
+            return null;
+        }
+    }
+
+    private MuscleForces forces(int instant, Muscles muscles, boolean moving) {
         HeldPosture held = postures.get(instant);
         for (List<Axis> axes : Shares.axes(held)) {
             Shares.Part part = Shares.Part.of(held, axes);
@@ -86,14 +123,9 @@ final class MusclesInMotion {
                 moments.replaceAll((axis, stillOne) -> repetition.momentAt(axis.joint(), times.get(instant)));
                 part.angles().keySet().forEach(axis -> rates.put(axis, rate(instant, axis)));
             }
-            try {
-                return model.turning(rates)
-                        .share(held.performance().lifter(), moments, part.angles())
-                        .asked()
-                        .capacityUsed(muscles);
-            } catch (IllegalArgumentException cannotBeMade) {
-                return null;
-            }
+            return model.turning(rates)
+                    .share(held.performance().lifter(), moments, part.angles())
+                    .asked();
         }
         throw new IllegalArgumentException("the " + muscles.words()
                 + " cross no joint whose moment is known in this repetition; ask for other muscles");

@@ -179,7 +179,10 @@ public final class Shares implements Listed {
         return LinesOfPull.onto(sketch, held, model);
     }
 
-    /** Returns what ankle, knee or hip press together with along the bone below, shoulder or elbow along the upper arm, per side. */
+    /**
+     * Returns what ankle, knee or hip press together with along the bone below, shoulder or elbow along the upper arm, per side, and
+     * the low back across its disc, in total.
+     */
     public Answer<Force> compression(Joint joint) {
         return MuscleContact.of(held, model, joint);
     }
@@ -546,9 +549,10 @@ public final class Shares implements Listed {
                         numbers(state)));
             }
         }
-        notes.add("Share: 5 % of capacity a step; whole where every number was read and lies within what was measured, shaded where one is"
-                + " from memory or extrapolated. Force and capacity per side, of the trunk both sides together. Band: middle nine tenths of "
-                + DRAWS + " draws of areas, arms and specific tensions, seed 1.");
+        notes.add(
+                "Share: 5 % of capacity a step; whole where every number was read and lies within what was measured, shaded where one is"
+                        + " from memory or extrapolated. Force and capacity per side, of the trunk both sides together. Band: middle nine tenths of "
+                        + DRAWS + " draws of areas, arms and specific tensions, seed 1.");
         notes.add(CAUTION);
         return new Listing(
                 "Muscles: " + held.performance(),

@@ -141,6 +141,12 @@ public record Spine(Length extensorArm, Angle inclination, Angle discTilt, Ratio
                 DiscLoad.of(x, y, tilt, extensors, inclination.si(), abdominals));
     }
 
+    /** Across and along the disc in a posture, with the pulls of muscles that were shared, N in total. */
+    DiscLoad shared(HeldPosture held, double extensors, double abdominals) {
+        Forces forces = forces(held);
+        return DiscLoad.of(forces.x(), forces.y(), forces.tilt(), extensors, inclination.si(), abdominals);
+    }
+
     /**
      * Returns compression and shear for a force and moment found elsewhere, such as in a textbook.
      *

@@ -22,13 +22,8 @@ import leverwright.mechanics.measure.Force;
 import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.NumberText;
 import leverwright.mechanics.measure.Sides;
-import leverwright.mechanics.measure.Unit;
 import leverwright.mechanics.motion.Tempo;
-import leverwright.mechanics.muscle.Axis;
-import leverwright.mechanics.muscle.Muscle;
-import leverwright.mechanics.muscle.MuscleForces;
 import leverwright.mechanics.muscle.MuscleModel;
-import leverwright.mechanics.muscle.MuscleState;
 import leverwright.mechanics.muscle.Muscles;
 import leverwright.mechanics.numeric.RandomStream;
 import leverwright.mechanics.working.Answer;
@@ -45,14 +40,14 @@ import org.jspecify.annotations.Nullable;
  * several threads at once.
  */
 public final class TargetComparison implements Listed {
-    private static final int PLACES = 25;
+    static final int PLACES = 25;
     private static final int HALVINGS = 45;
+    private static final int SET_HALVINGS = 30;
     /** How far the angle of a peak may be off, rad; assumed. */
     private static final double OFF = Math.PI / 60;
 
-    private static final String CAUTION =
-            "Equal load, equal force: not a load to attempt; a qualified coach, spotter and"
-                    + " safety bars come first.";
+    static final String CAUTION = "Equal load, equal force: not a load to attempt; a qualified coach, spotter and"
+            + " safety bars come first.";
 
     private final Muscles target;
     private final MuscleModel model;
@@ -60,7 +55,7 @@ public final class TargetComparison implements Listed {
     private final Map<Entry, List<Place>> placed = new LinkedHashMap<>();
 
     /** An exercise with the knob that moves it through its range. */
-    private record Entry(Performance performance, @Nullable Knob<?> knob, double from, double to) {
+    record Entry(Performance performance, @Nullable Knob<?> knob, double from, double to) {
         List<Place> places() {
             Knob<?> turned = knob;
             if (turned == null) {
@@ -100,6 +95,17 @@ public final class TargetComparison implements Listed {
             }
         }
 
+        /** Lifting work of one repetition through the range, J; null where none is done or known. */
+        @Nullable
+        Double lifting() {
+            return work().get(0) instanceof Answer<?> answer ? answer.value().si() : null;
+        }
+
+        /** The greatest load that a model holds through the range, SI. */
+        double greatest(Knob<?> load, MuscleModel model) {
+            return new GreatestLoad<>(performance, load, model, knob, from, to).si();
+        }
+
         /** The posture of a draw: typed errors moved within their limits, the range's knob by up to 3°. */
         HeldPosture moved(Place at, int number, Map<String, Double> parts, RandomStream random) {
             Performance here = at.held().performance();
@@ -123,7 +129,7 @@ public final class TargetComparison implements Listed {
     }
 
     /** A posture on the way and where it lies. */
-    private record Place(HeldPosture held, String words, double si) {}
+    record Place(HeldPosture held, String words, double si) {}
 
     private TargetComparison(Muscles target, MuscleModel model, List<Entry> entries) {
         this.target = target;
@@ -157,7 +163,7 @@ public final class TargetComparison implements Listed {
     }
 
     /** An exercise's postures, made once; those of a load that is only tried are not kept. */
-    private List<Place> places(Entry entry) {
+    List<Place> places(Entry entry) {
         List<Place> known = placed.get(entry);
         if (known == null) {
             known = entry.places();
@@ -168,7 +174,7 @@ public final class TargetComparison implements Listed {
         return known;
     }
 
-    private Place peak(Entry entry) {
+    Place peak(Entry entry) {
         Place best = null;
         double most = -1;
         for (Place place : places(entry)) {
@@ -182,7 +188,7 @@ public final class TargetComparison implements Listed {
     }
 
     /** The target's force in an exercise: its peak, or its mean over equal steps of the range. */
-    private double force(Entry entry, boolean mean) {
+    double force(Entry entry, boolean mean) {
         double sum = 0;
         double most = 0;
         List<Place> places = places(entry);
@@ -244,73 +250,83 @@ public final class TargetComparison implements Listed {
                 notes);
     }
 
-    private String basis() {
+    String basis() {
         return model.basis(entries.get(0).performance().lifter());
     }
 
     /** What the first joint that the target crosses presses together with, by the shared forces. */
     private Object contact(HeldPosture held) {
-        for (MuscleState state : Shares.of(held, model, target).states(target)) {
-            for (Axis axis : state.arms().keySet()) {
-                try {
-                    Force force = MuscleContact.of(held, model, axis.joint()).value();
-                    return axis.joint().words() + " " + shown(force);
-                } catch (IllegalArgumentException notComputed) {
-                    continue;
-                }
-            }
+        try {
+            Joint joint = TargetMeasure.contactJoint(held, model, target);
+            return joint.words() + " "
+                    + shown(MuscleContact.of(held, model, joint).value());
+        } catch (IllegalArgumentException notComputed) {
+            return "not computed here";
         }
-        return "not computed here";
     }
 
     /**
      * Returns how much of its capacity the target uses in each exercise through its own range, from its start to its end; an
-     * exercise in one posture is a level line. Where its muscles cannot hold the posture the curve has a gap.
+     * exercise in one posture is a level line.
      */
     public Curves curves() {
-        List<Double> parts = new ArrayList<>();
-        for (int k = 0; k < PLACES; k++) {
-            parts.add(k / (PLACES - 1.0));
-        }
-        List<Curves.Curve> curves = new ArrayList<>();
-        for (Entry entry : entries) {
-            List<Place> places = places(entry);
-            List<@Nullable Double> values = new ArrayList<>();
-            for (int k = 0; k < PLACES; k++) {
-                values.add(used(places.get(Math.min(k, places.size() - 1)).held()));
-            }
-            curves.add(
-                    Curves.Curve.of(entry.performance().exercise().toString(), Unit.PERCENT, Sides.NOT_SIDED, values));
-        }
-        return new Curves(
-                "Capacity used of the " + target.words(),
-                new Curves.Axis("part of each exercise's own range", Unit.PERCENT, parts),
-                curves,
-                null,
-                List.of(basis(), Shares.ruleNote(model), CAUTION));
+        return curves(TargetMeasure.SHARE);
     }
 
-    private @Nullable Double used(HeldPosture held) {
-        try {
-            return Shares.of(held, model, target).asked().capacityUsed(target);
-        } catch (IllegalArgumentException beyondCapacity) {
-            return null;
-        }
+    /**
+     * Returns chosen measures of each exercise through its own range, from its start to its end; an exercise in one posture is a
+     * level line, and where a measure is not known its curve has a gap. Measures of one unit stand in one plot.
+     *
+     * @param measures at least one, such as {@code TargetMeasure.BACK}
+     */
+    public Curves curves(TargetMeasure... measures) {
+        return TargetTables.curves(this, List.of(measures));
+    }
+
+    /** Returns every measure at each exercise's peak as bars, the longest the largest of its measure. */
+    public Listing bars() {
+        return TargetTables.bars(this);
+    }
+
+    /**
+     * Returns what a set gives the target: its force over time through repetitions at a tempo, with what speed and inertia do to
+     * moments and capacities; mean over time, peak, and force times time of the whole set.
+     *
+     * @param tempo of every repetition
+     * @param repetitions of the set, at least 1
+     */
+    public Listing overSet(Tempo tempo, double repetitions) {
+        return TargetTables.overSet(this, tempo, repetitions);
+    }
+
+    /**
+     * Returns target, others and low back at three kinds of equality: equal load, equal peak force of the target, and each exercise at
+     * the greatest load that the model holds through its range.
+     *
+     * @param loads the knob of each exercise's load, in their order
+     * @throws IllegalArgumentException if there is not one for each exercise
+     */
+    public Listing equalWhat(Knob<?>... loads) {
+        return TargetTables.equalWhat(this, List.of(loads));
+    }
+
+    Muscles target() {
+        return target;
+    }
+
+    MuscleModel model() {
+        return model;
+    }
+
+    List<Entry> entries() {
+        return entries;
     }
 
     private String other(HeldPosture held) {
-        String name = "none";
-        double most = 0;
-        for (MuscleForces forces : Shares.parts(held, model)) {
-            for (MuscleState state : forces.feasible() ? forces.states() : List.<MuscleState>of()) {
-                Muscle muscle = state.muscle();
-                if (!target.members().contains(muscle) && forces.capacityUsed(muscle) > most) {
-                    most = forces.capacityUsed(muscle);
-                    name = muscle.words();
-                }
-            }
-        }
-        return name + String.format(Locale.ROOT, ", %.0f %% of capacity", 100 * most);
+        return TargetMeasure.other(held, model, target)
+                .map(other -> other.muscle().words()
+                        + String.format(Locale.ROOT, ", %.0f %% of capacity", 100 * other.used()))
+                .orElse("none");
     }
 
     private static Object reading(HeldPosture held, Reading<Force> reading) {
@@ -342,37 +358,46 @@ public final class TargetComparison implements Listed {
         return loadForSame(load, true);
     }
 
+    /**
+     * Returns the load in the last exercise that gives the target the same force × time over a set as the first: as many
+     * repetitions at one tempo, through each one's own range, with what speed and inertia do to moments and capacities.
+     *
+     * @param load the knob of the last exercise's load
+     * @param tempo of both
+     * @throws IllegalArgumentException if no load of the knob's range does
+     */
+    public <Q extends Measure<Q>> Answer<Q> loadForSameSet(Knob<Q> load, Tempo tempo) {
+        Entry first = entries.get(0);
+        Entry last = entries.get(entries.size() - 1);
+        double wanted = TargetTables.meanOverTime(this, first, tempo);
+        ToDoubleFunction<Double> force = si ->
+                TargetTables.meanOverTime(this, last.with(last.performance().withSi(load, si)), tempo);
+        double low = loadFor(load, wanted, SET_HALVINGS, force);
+        Q value = load.least().with(low, 0);
+        String label = load.name() + " for the same set";
+        Working working = Working.of(label, List.of(Step.given("load", value, "found by bisection")))
+                .checked(List.of(
+                        Step.given("F_first", Force.of(wanted), "mean force over time, per side, first exercise"),
+                        Step.given("F_last", Force.of(force.applyAsDouble(low)), "the same in the last exercise")));
+        return Answer.of(label, value, Sides.TOTAL, working)
+                .noted(List.of(
+                        "With " + shown(value) + " in total, a repetition of "
+                                + last.performance().exercise().name() + " gives the " + target.words()
+                                + " the same mean force over time per side, " + shown(Force.of(wanted)) + ", as one of "
+                                + first.performance().exercise()
+                                + " at the same tempo, so that sets of as many repetitions give the"
+                                + " same force × time.",
+                        basis(),
+                        CAUTION));
+    }
+
     private <Q extends Measure<Q>> Answer<Q> loadForSame(Knob<Q> load, boolean mean) {
         Entry first = entries.get(0);
         Entry last = entries.get(entries.size() - 1);
         double wanted = force(first, mean);
         String statistic = mean ? "mean force over the range" : "peak force";
-        ToDoubleFunction<Double> force = si -> {
-            try {
-                return force(last.with(last.performance().withSi(load, si)), mean);
-            } catch (IllegalArgumentException beyondCapacity) {
-                return Double.POSITIVE_INFINITY;
-            }
-        };
-        double low = load.least().si();
-        double high = load.most().si();
-        if (force.applyAsDouble(low) > wanted || force.applyAsDouble(high) < wanted) {
-            throw new IllegalArgumentException("no " + load.name() + " from " + load.least() + " to " + load.most()
-                    + " gives the " + target.words() + " the " + Force.of(wanted) + " of the first exercise");
-        }
-        for (int k = 0; k < HALVINGS; k++) {
-            double middle = (low + high) / 2;
-            if (force.applyAsDouble(middle) < wanted) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double found = force.applyAsDouble(low);
-        if (Double.isInfinite(found) || Math.abs(found - wanted) > 1e-6 * wanted) {
-            throw new IllegalArgumentException("before the " + target.words() + " reach the " + Force.of(wanted)
-                    + " of the first exercise, the muscles of the last one cannot hold it; lower the first one's load");
-        }
+        double low = loadFor(last, load, wanted, mean);
+        double found = force(last.with(last.performance().withSi(load, low)), mean);
         Q value = load.least().with(low, 0);
         String label = load.name() + " for the same";
         Working working = Working.of(label, List.of(Step.given("load", value, "found by bisection")))
@@ -380,11 +405,54 @@ public final class TargetComparison implements Listed {
                         Step.given("F_first", Force.of(wanted), statistic + " of the target, per side, first exercise"),
                         Step.given("F_last", Force.of(found), "the same in the last exercise at this load")));
         return Answer.of(label, value, Sides.TOTAL, working)
-                .noted(List.of(sentence(first, last.with(last.performance().withSi(load, low)), value, mean), CAUTION));
+                .noted(notesOf(first, last.with(last.performance().withSi(load, low)), value, mean));
     }
 
-    private static String shown(Measure<?> value) {
+    /**
+     * The load of an exercise that gives the target a force, SI; forces beyond the model's capacity are those that are asked.
+     *
+     * @throws IllegalArgumentException if no load of the knob's range does
+     */
+    double loadFor(Entry entry, Knob<?> load, double wanted, boolean mean) {
+        return loadFor(
+                load,
+                wanted,
+                HALVINGS,
+                si -> force(entry.with(entry.performance().withSi(load, si)), mean));
+    }
+
+    private double loadFor(Knob<?> load, double wanted, int halvings, ToDoubleFunction<Double> force) {
+        double low = load.least().si();
+        double high = load.most().si();
+        if (force.applyAsDouble(low) > wanted || force.applyAsDouble(high) < wanted) {
+            throw new IllegalArgumentException("no " + load.name() + " from " + load.least() + " to " + load.most()
+                    + " gives the " + target.words() + " the " + Force.of(wanted) + " of the first exercise");
+        }
+        for (int k = 0; k < halvings; k++) {
+            double middle = (low + high) / 2;
+            if (force.applyAsDouble(middle) < wanted) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    static String shown(Measure<?> value) {
         return value.with(NumberText.rounded(value.si(), 4).doubleValue(), 0).toString();
+    }
+
+    private List<String> notesOf(Entry first, Entry last, Measure<?> value, boolean mean) {
+        List<String> notes = new ArrayList<>();
+        notes.add(sentence(first, last, value, mean));
+        for (Entry entry : List.of(first, last)) {
+            Shares.beyond(Shares.of(peak(entry).held(), model, target))
+                    .ifPresent(words -> notes.add(entry.performance().exercise().name() + ": " + words));
+        }
+        notes.add(basis());
+        notes.add(CAUTION);
+        return notes;
     }
 
     private String sentence(Entry first, Entry last, Measure<?> value, boolean mean) {

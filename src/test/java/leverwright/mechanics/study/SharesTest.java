@@ -301,6 +301,94 @@ class SharesTest {
                 stack.notes().get(0));
     }
 
+    /** As slow as can be, a set is the static forces over the time that the tempo spends at each posture. */
+    @Test
+    void aSetIsForceOverTime() {
+        TargetComparison both = forTarget(VASTI)
+                .with(TESTED)
+                .of(chairOf(20), KNEE_FLEXION, deg(70), deg(30))
+                .of(chairOf(10), KNEE_FLEXION, deg(60), deg(40));
+        leverwright.mechanics.motion.Tempo slow =
+                leverwright.mechanics.motion.Tempo.of(Measures.seconds(60), Measures.seconds(60));
+        List<List<Object>> rows = both.overSet(slow, 10).rows();
+        double sum = 0;
+        int steps = 120;
+        for (int k = 0; k <= steps; k++) {
+            // minimum jerk: 10 s³ − 15 s⁴ + 6 s⁵ (T. Flash and N. Hogan 1985, from memory)
+            double s = k / (double) steps;
+            double part = s * s * s * (10 - 15 * s + 6 * s * s);
+            HeldPosture held = kneeExtension()
+                    .stack(kg(20))
+                    .kneeFlexion(deg(70 - 40 * part))
+                    .by(INES)
+                    .posture();
+            sum += force(VASTI, TESTED).si(held) * (k == 0 || k == steps ? 0.5 : 1);
+        }
+        double mean = ((Force) rows.get(0).get(2)).si();
+        assertEquals(sum / steps, mean, 1e-3 * mean);
+        assertEquals(
+                String.format(java.util.Locale.ROOT, "%.0f N·s", mean * 1200),
+                rows.get(0).get(6));
+        Answer<?> stack = both.loadForSameSet(STACK, slow);
+        TargetComparison again =
+                forTarget(VASTI).with(TESTED).of(chairOf(stack.value().si()), KNEE_FLEXION, deg(60), deg(40));
+        assertEquals(mean, ((Force) again.overSet(slow, 1).rows().get(0).get(2)).si(), 1e-5 * mean);
+        assertTrue(
+                stack.notes().get(0).contains("mean force over time per side"),
+                stack.notes().toString());
+    }
+
+    @Test
+    void equalWhatSaysWhatIsEqual() {
+        List<List<Object>> rows = forTarget(VASTI)
+                .with(TESTED)
+                .of(backSquat().barbell(kg(40)).thighs(LEVEL).by(INES))
+                .of(chairOf(30), KNEE_FLEXION, deg(20), deg(80))
+                .equalWhat(leverwright.mechanics.exercise.Knobs.BAR, STACK)
+                .rows();
+        assertEquals(6, rows.size());
+        assertEquals(40, ((leverwright.mechanics.measure.Mass) rows.get(1).get(2)).si(), 1e-9);
+        double squatForce = ((Force) rows.get(2).get(3)).si();
+        assertEquals(squatForce, ((Force) rows.get(3).get(3)).si(), 2e-4 * squatForce);
+        assertEquals("100 %", rows.get(5).get(4));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> forTarget(VASTI).of(chairOf(30)).equalWhat());
+    }
+
+    @Test
+    void chosenMeasuresAreThoseOfTheirOwnWords() {
+        TargetComparison both = forTarget(VASTI)
+                .with(TESTED)
+                .of(backSquat().barbell(kg(40)).thighs(LEVEL).by(INES))
+                .of(chairOf(40), KNEE_FLEXION, deg(20), deg(80));
+        Curves back = both.curves(TargetMeasure.BACK);
+        assertEquals(
+                Studies.compression(Joint.LOW_BACK).si(squat(40)),
+                back.curves().get(0).values().get(3),
+                1e-9);
+        assertEquals(
+                4,
+                both.curves(TargetMeasure.FORCE, TargetMeasure.OTHERS).curves().size());
+        List<List<Object>> bars = both.bars().rows();
+        assertEquals(12, bars.size());
+        assertTrue(bars.stream().anyMatch(row -> row.get(2).equals("█".repeat(20))), bars.toString());
+    }
+
+    /** The shared extensors' pull instead of one equivalent muscle's: with the same arm and inclination the same compression. */
+    @Test
+    void theBackIsCompressedByItsSharedMuscles() {
+        HeldPosture held = squat(40);
+        double pull = force(ERECTOR_SPINAE, TESTED).si(held)
+                + force(leverwright.mechanics.muscle.Muscle.QUADRATUS_LUMBORUM, TESTED)
+                        .si(held);
+        double moment = Readings.moment(Joint.LOW_BACK).si(held);
+        double byOne = Studies.compression(Joint.LOW_BACK).si(held);
+        double wanted = byOne + (pull - moment / 0.06) * Math.cos(Math.toRadians(5));
+        assertEquals(
+                wanted, shares(held, TESTED).compression(Joint.LOW_BACK).value().si(), 1e-6 * wanted);
+    }
+
     /** Simpson's rule, apart from the program's sum. */
     private static double mean(double stack, double from, double to) {
         double sum = 0;
