@@ -64,18 +64,18 @@ record Reach(Member upper, Target target, int bend, boolean toWrist) {
         if (!work.isSearching()) {
             requireReach(distance, one, two);
         }
-        double corner =
-                Trigonometry.arcCosine(clamp((one * one + distance * distance - two * two) / (2 * one * distance)));
-        double straight = isArm() ? Trigonometry.arcTangent(toX, -toY) : Trigonometry.arcTangent(-toX, -toY);
+        double cosine = clamp((one * one + distance * distance - two * two) / (2 * one * distance));
         int turn = work.layout().plane() != Plane.SAGITTAL && upper.isOther() ? -bend : bend;
-        double lean = straight - turn * corner;
-        layout.lean(near, lean);
-        double down = isArm() ? 1 : -1;
-        double elbowX = x + down * one * layout.sine(near);
-        double elbowY = y - one * layout.cosine(near);
-        double farX = target.x(work) - elbowX;
-        double farY = target.y(work) - elbowY;
-        layout.lean(far, isArm() ? Trigonometry.arcTangent(farX, -farY) : Trigonometry.arcTangent(-farX, -farY));
+        int down = isArm() ? 1 : -1;
+        if (work.isSearching()) {
+            swing(work, new double[] {down * toX / distance, -down * toY / distance}, cosine, turn);
+            return;
+        }
+        double straight = Trigonometry.arcTangent(down * toX, -down * toY);
+        layout.lean(near, straight - turn * Trigonometry.arcCosine(cosine));
+        double farX = target.x(work) - (x + down * one * layout.sine(near));
+        double farY = target.y(work) - (y - one * layout.cosine(near));
+        layout.lean(far, Trigonometry.arcTangent(down * farX, -down * farY));
         if (isArm() && !toWrist) {
             Member hand = work.on(Member.of(Segment.HAND, upper.isOther()));
             layout.lean(hand, layout.lean(far));
@@ -83,6 +83,25 @@ record Reach(Member upper, Target target, int bend, boolean toWrist) {
         }
         layout.origin(near, "found: the limb bends until its end is at its place, see the check");
         layout.origin(far, "found: the limb bends until its end is at its place, see the check");
+    }
+
+    /** The same by sines alone, which a search needs; straight is the sine and cosine of the lean towards the place. */
+    private void swing(Work work, double[] straight, double cosine, int turn) {
+        Layout layout = work.layout();
+        Member near = work.on(upper);
+        Member far = work.on(lower());
+        double sine = turn * Math.sqrt(1 - cosine * cosine);
+        layout.leanBySine(near, straight[0] * cosine - straight[1] * sine, straight[1] * cosine + straight[0] * sine);
+        Joint root = isArm() ? Joint.SHOULDER : Joint.HIP;
+        int down = isArm() ? 1 : -1;
+        double one = layout.body().length(near.segment());
+        double farX = target.x(work) - layout.jointX(root, near.isOther()) - down * one * layout.sine(near);
+        double farY = target.y(work) - layout.jointY(root, near.isOther()) + one * layout.cosine(near);
+        double size = Math.sqrt(farX * farX + farY * farY);
+        layout.leanBySine(far, down * farX / size, -down * farY / size);
+        if (isArm() && !toWrist) {
+            layout.leanBySine(work.on(Member.of(Segment.HAND, upper.isOther())), layout.sine(far), layout.cosine(far));
+        }
     }
 
     private static double clamp(double cosine) {
