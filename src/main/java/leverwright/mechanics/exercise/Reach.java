@@ -68,14 +68,14 @@ record Reach(Member upper, Target target, int bend, boolean toWrist) {
         int turn = work.layout().plane() != Plane.SAGITTAL && upper.isOther() ? -bend : bend;
         int down = isArm() ? 1 : -1;
         if (work.isSearching()) {
-            swing(work, new double[] {down * toX / distance, -down * toY / distance}, cosine, turn);
+            swing(work, new double[] {down * toX / distance, -toY / distance}, cosine, turn);
             return;
         }
-        double straight = Trigonometry.arcTangent(down * toX, -down * toY);
+        double straight = Trigonometry.arcTangent(down * toX, -toY);
         layout.lean(near, straight - turn * Trigonometry.arcCosine(cosine));
         double farX = target.x(work) - (x + down * one * layout.sine(near));
         double farY = target.y(work) - (y - one * layout.cosine(near));
-        layout.lean(far, Trigonometry.arcTangent(down * farX, -down * farY));
+        layout.lean(far, Trigonometry.arcTangent(down * farX, -farY));
         if (isArm() && !toWrist) {
             Member hand = work.on(Member.of(Segment.HAND, upper.isOther()));
             layout.lean(hand, layout.lean(far));
@@ -98,7 +98,7 @@ record Reach(Member upper, Target target, int bend, boolean toWrist) {
         double farX = target.x(work) - layout.jointX(root, near.isOther()) - down * one * layout.sine(near);
         double farY = target.y(work) - layout.jointY(root, near.isOther()) + one * layout.cosine(near);
         double size = Math.sqrt(farX * farX + farY * farY);
-        layout.leanBySine(far, down * farX / size, -down * farY / size);
+        layout.leanBySine(far, down * farX / size, -farY / size);
         if (isArm() && !toWrist) {
             layout.leanBySine(work.on(Member.of(Segment.HAND, upper.isOther())), layout.sine(far), layout.cosine(far));
         }
