@@ -92,7 +92,7 @@ public final class ExerciseListing {
         return JsonWriter.laidOut(new JsonArray(List.of(object(find(name)))));
     }
 
-    private static Exercise<?> find(String name) {
+    static Exercise<?> find(String name) {
         for (Exercise<?> exercise : Catalogue.exercises()) {
             if (word(exercise).equalsIgnoreCase(name)) {
                 return exercise;

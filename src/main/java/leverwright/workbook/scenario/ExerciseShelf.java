@@ -141,7 +141,7 @@ public final class ExerciseShelf {
     }
 
     /**
-     * How an exercise looks at some settings, done by a woman of 178 cm and 71 kg.
+     * How an exercise looks at some settings.
      *
      * @param sketch the figure
      * @param curves moments of its joints through its way; null where it has none
@@ -243,13 +243,38 @@ public final class ExerciseShelf {
     }
 
     /**
+     * Who does an exercise, and with what beside its own load.
+     *
+     * @param name of the variable that holds the lifter in the scripts
+     * @param lifter whom figure and chart show
+     * @param added loads beside the exercise's own
+     */
+    public record Trying(String name, Lifter lifter, AddedLoads added) {
+        /** Returns the same lifter with other loads beside the exercise's own. */
+        public Trying with(AddedLoads other) {
+            return new Trying(name, lifter, other);
+        }
+
+        @Override
+        public String toString() {
+            return lifter.name() + ", " + name;
+        }
+    }
+
+    /** Returns the catalogue's own lifter, a woman of 178 cm and 71 kg, for workbooks that declare none; nothing added. */
+    public static Trying byInes() {
+        return new Trying("ines", Holder.LIFTER, AddedLoads.NONE);
+    }
+
+    /**
      * Returns how an exercise looks.
      *
      * @param set knobs that differ from their default, by place
+     * @param trying who does it and with what
      * @throws IllegalArgumentException in words, where no posture has these settings
      */
-    public static View view(Entry entry, Map<Integer, Double> set) {
-        Performance performance = performance(entry, set);
+    public static View view(Entry entry, Map<Integer, Double> set, Trying trying) {
+        Performance performance = performance(entry, set, trying);
         List<Knob<?>> knobs = performance.exercise().knobs();
         HeldPosture held = performance.posture();
         List<Joint> joints = known(held);
@@ -261,9 +286,10 @@ public final class ExerciseShelf {
         return new View(sketch, curves, held.remarks());
     }
 
-    /** The exercise by the lifter of the catalogue, its knobs set in the order in which a script sets them. */
-    private static Performance performance(Entry entry, Map<Integer, Double> set) {
-        Performance performance = Catalogue.named(entry.name()).by(Holder.LIFTER);
+    /** The exercise with what is added, its knobs set in the order in which a script sets them. */
+    private static Performance performance(Entry entry, Map<Integer, Double> set, Trying trying) {
+        Performance performance =
+                trying.added().on(Catalogue.named(entry.name())).by(trying.lifter());
         List<Knob<?>> knobs = performance.exercise().knobs();
         for (Map.Entry<Integer, Double> each : new TreeMap<>(set).entrySet()) {
             performance = performance.withSi(knobs.get(each.getKey()), each.getValue());
@@ -302,25 +328,33 @@ public final class ExerciseShelf {
      *
      * @param name of the variable that holds it
      * @param set knobs that differ from their default, by place
+     * @param trying who does it and with what
      * @param figure whether its figure is shown
      * @param table whether its moments are shown
      * @param chart whether its moments through its way are shown
      */
     public static String script(
-            Entry entry, String name, Map<Integer, Double> set, boolean figure, boolean table, boolean chart) {
+            Entry entry,
+            String name,
+            Map<Integer, Double> set,
+            Trying trying,
+            boolean figure,
+            boolean table,
+            boolean chart) {
         StringBuilder made = new StringBuilder("var " + name + " = " + entry.word() + "()");
         new TreeMap<>(set).forEach((place, si) -> {
             Setting knob = entry.knobs().get(place);
             made.append('.').append(knob.word()).append(knob.inCell(si)).append(')');
         });
-        List<String> lines = new ArrayList<>(List.of(made + ";"));
-        String joints = joints(entry, set);
+        List<String> lines = new ArrayList<>(List.of(made + trying.added().words() + ";"));
+        String joints = joints(entry, set, trying);
+        String by = ".by(" + trying.name() + ")";
         if (figure) {
-            lines.add("figure(" + name + ".by(ines).posture())" + (joints.isEmpty() ? "" : ".loadArms(" + joints + ")")
+            lines.add("figure(" + name + by + ".posture())" + (joints.isEmpty() ? "" : ".loadArms(" + joints + ")")
                     + ";");
         }
         if (table && !joints.isEmpty()) {
-            lines.add("table(" + name + ".by(ines).posture().moments(" + joints + "));");
+            lines.add("table(" + name + by + ".posture().moments(" + joints + "));");
         }
         if (chart && !joints.isEmpty() && entry.way().isPresent()) {
             Way way = entry.way().orElseThrow();
@@ -331,13 +365,13 @@ public final class ExerciseShelf {
             lines.add("sweep(" + knob.constant() + ").from(" + knob.inCell(Math.min(way.from(), way.to())) + ").to("
                     + knob.inCell(Math.max(way.from(), way.to())) + ").of(" + name
                     + (way.together() ? ".alongItsWay()" : "")
-                    + ".by(ines)).chart(" + moments + ");");
+                    + by + ").chart(" + moments + ");");
         }
         return String.join("\n", lines);
     }
 
-    private static String joints(Entry entry, Map<Integer, Double> set) {
-        return known(performance(entry, set).posture()).stream()
+    private static String joints(Entry entry, Map<Integer, Double> set, Trying trying) {
+        return known(performance(entry, set, trying).posture()).stream()
                 .map(Joint::name)
                 .collect(Collectors.joining(", "));
     }

@@ -49,8 +49,8 @@ final class ScenarioReader {
                     + ScenarioSolver.VERSION + ", the version that this program reads");
         }
         JsonCursor kind = root.member("kind");
-        if (!kind.text().equals("linkage") && !kind.text().equals("sharing")) {
-            throw kind.problem("is " + quoted(kind) + "; allowed: \"linkage\", \"sharing\"");
+        if (!List.of("linkage", "sharing", "exercise").contains(kind.text())) {
+            throw kind.problem("is " + quoted(kind) + "; allowed: \"linkage\", \"sharing\", \"exercise\"");
         }
         return kind.text();
     }

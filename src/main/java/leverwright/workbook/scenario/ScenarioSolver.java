@@ -84,8 +84,12 @@ public final class ScenarioSolver {
     }
 
     private static JsonValue solved(JsonCursor root) {
-        if (ScenarioReader.kind(root).equals("sharing")) {
+        String kind = ScenarioReader.kind(root);
+        if (kind.equals("sharing")) {
             return SharingScenario.solved(root);
+        }
+        if (kind.equals("exercise")) {
+            return ExerciseScenario.solved(root);
         }
         LinkageScenario scenario = ScenarioReader.read(root);
         for (int l = 0; l < scenario.loads().size(); l++) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -140,6 +141,42 @@ class DeskCatalogueTest extends AtTheWindow {
                 () -> window.model().cells().stream()
                         .anyMatch(each -> each.text().get().contains("myFrontSquat2 =")));
         bench.untilFresh(window.model());
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void aLifterOfTheWorkbookTriesItWithAVestAndABand() throws Exception {
+        seek("back squat");
+        press(WindowThread.at(() -> one("Search the exercises")), KeyCode.ENTER);
+        bench.until(
+                "the lifters are there",
+                () -> WindowThread.all(window.stage().getScene().getRoot())
+                        .anyMatch(node -> "Lifter who tries it".equals(node.getAccessibleText())));
+        bench.doing(() -> {
+            ComboBox<Object> lifters = (ComboBox<Object>) one("Lifter who tries it");
+            lifters.setValue(lifters.getItems().get(1));
+        });
+        bench.until(
+                "Oda is drawn",
+                () -> WindowThread.all(window.stage().getScene().getRoot())
+                        .anyMatch(
+                                node -> String.valueOf(node.getAccessibleText()).startsWith("Back squat by Oda")));
+        type("Vest", "5 stone");
+        untilSaid("stone");
+        type("Vest", "5 kg");
+        type("Band, stretched by and with", "30 cm 70 N, 120 cm 150 N");
+        bench.until("it can be put", () -> !button("Put it into the sheet").isDisabled());
+        bench.doing(() -> button("Put it into the sheet").fire());
+        bench.untilFresh(window.model());
+        CellView cell = WindowThread.at(() -> window.model().cells().stream()
+                .filter(each -> each.text().get().contains("myBackSquat"))
+                .findFirst()
+                .orElseThrow());
+        String script = WindowThread.at(() -> cell.text().get());
+        assertTrue(script.contains(".vest(kg(5)).band(band(cm(60)).stretched(cm(30), newtons(70))"), script);
+        assertTrue(script.contains(".by(oda)"), script);
+        var results = WindowThread.at(() -> cell.shown().get().results());
+        assertTrue(results.stream().anyMatch(FigureResult.class::isInstance), results.toString());
     }
 
     @Test

@@ -39,7 +39,7 @@ class ExerciseShelfTest {
     void everyExerciseHasAFigureAndThoseThatMoveCurves() {
         assertEquals(Catalogue.exercises().size(), ExerciseShelf.entries().size());
         for (ExerciseShelf.Entry entry : ExerciseShelf.entries()) {
-            ExerciseShelf.View view = ExerciseShelf.view(entry, Map.of());
+            ExerciseShelf.View view = ExerciseShelf.view(entry, Map.of(), ExerciseShelf.byInes());
             assertFalse(view.sketch().shapes().isEmpty(), entry.name());
             if (entry.way().isPresent()) {
                 assertNotNull(view.curves(), entry.name());
@@ -62,7 +62,7 @@ class ExerciseShelfTest {
             }
             knobs.append(line(entry, all)).append('\n');
             String name = "my" + entry.word();
-            shows.append(ExerciseShelf.script(entry, name, Map.of(), true, true, true))
+            shows.append(ExerciseShelf.script(entry, name, Map.of(), ExerciseShelf.byInes(), true, true, true))
                     .append('\n');
         }
         scripts.add(new CellScript("knobs", knobs + "show(\"done\", 1)"));
@@ -91,7 +91,7 @@ class ExerciseShelfTest {
         set.put(place(front, "BAR"), 62.5);
         set.put(place(front, "PRESSURE"), 0.4);
         set.put(place(front, "TORSO_LEAN"), Unit.DEGREE.toSi(-5));
-        String script = ExerciseShelf.script(front, "mine", set, true, false, true);
+        String script = ExerciseShelf.script(front, "mine", set, ExerciseShelf.byInes(), true, false, true);
         assertEquals(
                 List.of(
                         "var mine = frontSquat().torsoLean(deg(-5)).with(PRESSURE, percent(40)).barbell(kg(62.5));",
@@ -106,11 +106,12 @@ class ExerciseShelfTest {
         ExerciseShelf.Entry step = entry("Step-up");
         String words = assertThrows(
                         IllegalArgumentException.class,
-                        () -> ExerciseShelf.view(step, Map.of(place(step, "STEP_HEIGHT"), 0.8)))
+                        () -> ExerciseShelf.view(step, Map.of(place(step, "STEP_HEIGHT"), 0.8), ExerciseShelf.byInes()))
                 .getMessage();
         assertTrue(words.contains("the step is 0.8 m high"), words);
         ExerciseShelf.Entry thrust = entry("Hip thrust");
-        List<String> remarks = ExerciseShelf.view(thrust, Map.of(place(thrust, "BENCH_FORCE"), 1500.0))
+        List<String> remarks = ExerciseShelf.view(
+                        thrust, Map.of(place(thrust, "BENCH_FORCE"), 1500.0), ExerciseShelf.byInes())
                 .remarks();
         assertTrue(remarks.toString().contains("would slide"), remarks.toString());
     }

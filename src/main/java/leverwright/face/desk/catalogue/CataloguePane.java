@@ -1,6 +1,7 @@
 package leverwright.face.desk.catalogue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -21,6 +22,7 @@ import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.style.Seeking;
 import leverwright.face.desk.style.Words;
 import leverwright.workbook.scenario.ExerciseShelf;
+import leverwright.workbook.scenario.LifterLines;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -103,7 +105,7 @@ public final class CataloguePane extends BorderPane {
 
     private void open(ExerciseShelf.Entry entry) {
         closePage();
-        ExercisePage opened = new ExercisePage(model, entry, this::insert);
+        ExercisePage opened = new ExercisePage(model, entry, people(), this::insert);
         page = opened;
         Button back = new Button("All exercises");
         back.getStyleClass().add("plain");
@@ -137,17 +139,32 @@ public final class CataloguePane extends BorderPane {
         }
     }
 
-    private void insert(ExerciseShelf.Entry entry, java.util.Map<Integer, Double> set, ExercisePage.Shown shown) {
-        String lines = ExerciseShelf.script(entry, freeName(entry), set, shown.figure(), shown.table(), shown.chart());
+    /** The lifters that the workbook declares, or the catalogue's own where it declares none. */
+    private List<ExerciseShelf.Trying> people() {
+        List<ExerciseShelf.Trying> own = LifterLines.in(scripts());
+        return own.isEmpty() ? List.of(ExerciseShelf.byInes()) : own;
+    }
+
+    private void insert(
+            ExerciseShelf.Entry entry,
+            Map<Integer, Double> set,
+            ExerciseShelf.Trying trying,
+            ExercisePage.Shown shown) {
+        String lines =
+                ExerciseShelf.script(entry, freeName(entry), set, trying, shown.figure(), shown.table(), shown.chart());
         insert.accept(ApiHelp.toInsert(new ApiHelp.Task(entry.name(), "", lines, ""), model));
+    }
+
+    private String scripts() {
+        return model.cells().stream()
+                .filter(CellView::isScript)
+                .map(cell -> cell.text().get())
+                .reduce("", (all, one) -> all + "\n" + one);
     }
 
     /** A name for the exercise that no script says yet. */
     private String freeName(ExerciseShelf.Entry entry) {
-        String scripts = model.cells().stream()
-                .filter(CellView::isScript)
-                .map(cell -> cell.text().get())
-                .reduce("", (all, one) -> all + "\n" + one);
+        String scripts = scripts();
         String name = "my" + entry.word().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
                 + entry.word().substring(1);
         String free = name;

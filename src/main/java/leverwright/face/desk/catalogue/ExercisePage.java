@@ -7,6 +7,7 @@ import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -22,7 +23,7 @@ final class ExercisePage extends BorderPane {
     /** Puts lines into the sheet. */
     interface Inserting {
         /** Puts an exercise with its settings into the sheet, with what is to be shown of it. */
-        void insert(ExerciseShelf.Entry entry, Map<Integer, Double> set, Shown shown);
+        void insert(ExerciseShelf.Entry entry, Map<Integer, Double> set, ExerciseShelf.Trying trying, Shown shown);
     }
 
     /**
@@ -36,6 +37,8 @@ final class ExercisePage extends BorderPane {
 
     private final ExerciseShelf.Entry entry;
     private final Map<Integer, Double> set = new LinkedHashMap<>();
+    private final ComboBox<ExerciseShelf.Trying> lifters = new ComboBox<>();
+    private final AddedRows added = new AddedRows(this::tryIt);
     private final List<KnobRow> rows = new ArrayList<>();
     private final StillPane figure;
     private final StillPane chart;
@@ -43,7 +46,12 @@ final class ExercisePage extends BorderPane {
     private final Trial trial;
     private final Button put = new Button("Put it into the sheet");
 
-    ExercisePage(DeskModel model, ExerciseShelf.Entry entry, Inserting inserting) {
+    /**
+     * Makes the page.
+     *
+     * @param people whom the workbook knows; at least one
+     */
+    ExercisePage(DeskModel model, ExerciseShelf.Entry entry, List<ExerciseShelf.Trying> people, Inserting inserting) {
         this.entry = entry;
         figure = new StillPane(model);
         chart = new StillPane(model);
@@ -55,12 +63,31 @@ final class ExercisePage extends BorderPane {
         chart.setVisible(entry.way().isPresent());
         List<Node> parts = new ArrayList<>();
         parts.add(Words.paragraph("Trains " + String.join("; ", entry.trains()) + "."));
-        parts.addAll(List.of(refused, figure, chart, Words.paragraph("KNOBS", "heading")));
+        parts.addAll(List.of(by(people), refused, figure, chart, Words.paragraph("KNOBS", "heading")));
         wayFirst().forEach(place -> parts.add(row(place)));
+        parts.add(Words.paragraph("ADDED LOADS", "heading"));
+        parts.add(added);
         parts.addAll(facts());
         setCenter(Words.pane(entry.name() + ", to be tried", parts));
         setBottom(foot(inserting));
-        trial.order(entry, set);
+        tryIt();
+    }
+
+    private Node by(List<ExerciseShelf.Trying> people) {
+        lifters.getItems().addAll(people);
+        lifters.setValue(people.get(0));
+        lifters.setAccessibleText("Lifter who tries it");
+        lifters.valueProperty().addListener((property, before, now) -> tryIt());
+        FlowPane by = new FlowPane(new Label("by "), lifters);
+        by.getStyleClass().add("catalogue-foot");
+        return by;
+    }
+
+    /** Orders figure and chart; what was typed is read where they are computed, so that bad words are told like the rest. */
+    private void tryIt() {
+        ExerciseShelf.Trying who = lifters.getValue();
+        AddedRows.Typed typed = added.typed();
+        trial.order(entry, set, () -> who.with(typed.read()));
     }
 
     /** The places of the knobs, the one that moves before the others. */
@@ -80,11 +107,11 @@ final class ExercisePage extends BorderPane {
                 entry.knobs().get(place),
                 si -> {
                     set.put(place, si);
-                    trial.order(entry, set);
+                    tryIt();
                 },
                 () -> {
                     set.remove(place);
-                    trial.order(entry, set);
+                    tryIt();
                 });
         rows.add(row);
         return row;
@@ -119,7 +146,10 @@ final class ExercisePage extends BorderPane {
         ofChart.setDisable(entry.way().isEmpty());
         put.getStyleClass().add("primary");
         put.setOnAction(event -> inserting.insert(
-                entry, Map.copyOf(set), new Shown(ofFigure.isSelected(), ofTable.isSelected(), ofChart.isSelected())));
+                entry,
+                Map.copyOf(set),
+                lifters.getValue().with(added.typed().read()),
+                new Shown(ofFigure.isSelected(), ofTable.isSelected(), ofChart.isSelected())));
         Label with = new Label("with its");
         FlowPane foot = new FlowPane(put, with, ofFigure, ofTable, ofChart);
         foot.getStyleClass().add("catalogue-foot");

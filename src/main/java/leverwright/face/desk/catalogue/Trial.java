@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import leverwright.workbook.scenario.ExerciseShelf;
 import org.jspecify.annotations.Nullable;
@@ -36,16 +37,16 @@ final class Trial {
         this.refused = refused;
     }
 
-    void order(ExerciseShelf.Entry entry, Map<Integer, Double> set) {
+    void order(ExerciseShelf.Entry entry, Map<Integer, Double> set, Supplier<ExerciseShelf.Trying> trying) {
         Map<Integer, Double> settings = Map.copyOf(set);
-        wanted = () -> compute(entry, settings);
+        wanted = () -> compute(entry, settings, trying);
         if (!busy) {
             next();
         }
     }
 
     /** Runs something on the thread that computes, and then on the window's. */
-    static <T> void after(java.util.function.Supplier<T> work, Consumer<T> then) {
+    static <T> void after(Supplier<T> work, Consumer<T> then) {
         THREAD.execute(() -> {
             T made = work.get();
             Platform.runLater(() -> then.accept(made));
@@ -61,9 +62,9 @@ final class Trial {
         }
     }
 
-    private void compute(ExerciseShelf.Entry entry, Map<Integer, Double> set) {
+    private void compute(ExerciseShelf.Entry entry, Map<Integer, Double> set, Supplier<ExerciseShelf.Trying> trying) {
         try {
-            ExerciseShelf.View view = ExerciseShelf.view(entry, set);
+            ExerciseShelf.View view = ExerciseShelf.view(entry, set, trying.get());
             Platform.runLater(() -> arrive(() -> shown.accept(view)));
         } catch (IllegalArgumentException impossible) {
             String words = String.valueOf(impossible.getMessage());
