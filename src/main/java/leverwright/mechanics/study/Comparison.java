@@ -30,6 +30,8 @@ public final class Comparison {
     private static final int MOST = 40;
     private static final double ALIKE = 1e-9;
 
+    private static final String AS_WRITTEN = "the loads and settings as written";
+
     private final List<Performance> performances;
     /** Names given; empty to make them of exercise, lifter and settings. */
     private final List<String> called;
@@ -61,7 +63,7 @@ public final class Comparison {
             throw new IllegalArgumentException(
                     "a comparison has " + performances.size() + " performances; allowed: 2 to " + MOST);
         }
-        return new Comparison(performances, List.of(), "the loads and settings as written", List.of(), each -> each);
+        return new Comparison(performances, List.of(), AS_WRITTEN, List.of(), each -> each);
     }
 
     /** Returns this comparison with inputs that are unsure, for how surely one asks more: as of a {@link Spread}. */
@@ -282,11 +284,11 @@ public final class Comparison {
         }
         String sure = drawn == null || drawn.judged(place) == 0
                 ? ""
-                : String.format(Locale.ROOT, "this order holds in %.0f of 100 draws", 100 * drawn.probability(place));
+                : "this order holds in " + drawn.held(place) + " of " + drawn.judged(place) + " draws";
         return List.of(label, sentence(reading, names, pair, one, other), sure);
     }
 
-    private static String sentence(Reading<?> reading, List<String> names, Pair pair, double one, double other) {
+    private String sentence(Reading<?> reading, List<String> names, Pair pair, double one, double other) {
         String first = names.get(pair.one());
         String second = names.get(pair.other());
         String side =
@@ -301,7 +303,8 @@ public final class Comparison {
                 ? String.format(Locale.ROOT, "%.0f %% more", 100 * (more / less - 1))
                 : reading.unit().format(more - less, 4) + " more";
         return (above ? first : second) + " more than " + (above ? second : first) + ": "
-                + reading.unit().format(more, 4) + " against " + reading.unit().format(less, 4) + side + ", " + by;
+                + reading.unit().format(more, 4) + " against " + reading.unit().format(less, 4) + side + ", " + by
+                + (equal.equals(AS_WRITTEN) ? ", with " : ", at equal ") + equal;
     }
 
     /** Whether no other has more of the target for the same cost or less. */

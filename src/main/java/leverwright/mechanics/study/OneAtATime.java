@@ -57,7 +57,7 @@ public final class OneAtATime implements Listed {
         this.label = reading.label(spread.performance());
         this.title = "One input at a time: " + label + ", " + spread.performance();
         List<SpreadInput> inputs = spread.inputs();
-        Trials trials = new Trials(spread.performances(), inputs, List.of(new Asked(0, reading)));
+        Trials trials = new Trials(spread.performances(), inputs, Links.NONE, List.of(new Asked(0, reading)));
         for (int k = 0; k < PLACES; k++) {
             places.add(FROM + (1 - 2 * FROM) * k / (PLACES - 1));
         }
@@ -84,6 +84,9 @@ public final class OneAtATime implements Listed {
         lines.sort(Comparator.comparingDouble(Line::swing).reversed());
         if (!trials.reasons().isEmpty()) {
             notes.add("Gaps: " + trials.reasons() + ".");
+        }
+        if (!spread.links().all().isEmpty()) {
+            notes.add("Each input moves alone here, also where it goes together with another one.");
         }
         notes.add("All other inputs stand at the middle of what is known of them.");
         SpreadResult.general(spread, notes);

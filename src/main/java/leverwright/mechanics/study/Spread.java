@@ -10,6 +10,7 @@ import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.muscle.MuscleData;
 import leverwright.mechanics.muscle.MuscleInput;
 import leverwright.mechanics.numeric.Crew;
@@ -23,7 +24,7 @@ import leverwright.mechanics.working.Curves;
  * <p>Errors typed with a value, on knobs or on the lifter, are inputs without another word: limits, evenly drawn. {@link #vary}
  * makes an input unsure in another way, {@link #people} draws the body from a survey, {@link #vary(MuscleInput)} the numbers of
  * the muscles. Inputs are independent of one another but for the dimensions of a drawn body, which go together as they did among
- * those measured.
+ * those measured, and for what {@link #together} names.
  */
 public final class Spread {
     /** How many draws a spread has unless it says otherwise. */
@@ -42,6 +43,7 @@ public final class Spread {
     private final int draws;
     private final long seed;
     private final Sampling sampling;
+    private final Links links;
 
     private Spread(
             List<Performance> performances,
@@ -49,7 +51,9 @@ public final class Spread {
             List<SpreadInput> varied,
             int draws,
             long seed,
-            Sampling sampling) {
+            Sampling sampling,
+            Links links) {
+        this.links = links;
         this.performances = List.copyOf(performances);
         this.groups = List.copyOf(groups);
         this.varied = List.copyOf(varied);
@@ -60,7 +64,7 @@ public final class Spread {
 
     /** Begins a spread of a performance. */
     public static Spread of(Performance performance) {
-        return new Spread(List.of(performance), List.of(0), List.of(), DRAWS, 1, Sampling.SOBOL);
+        return new Spread(List.of(performance), List.of(0), List.of(), DRAWS, 1, Sampling.SOBOL, Links.NONE);
     }
 
     /**
@@ -81,7 +85,7 @@ public final class Spread {
             }
             groups.add(same);
         }
-        return new Spread(performances, groups, List.of(), DRAWS, 1, Sampling.SOBOL);
+        return new Spread(performances, groups, List.of(), DRAWS, 1, Sampling.SOBOL, Links.NONE);
     }
 
     /** Returns the same spread of other performances, all of whose inputs are drawn in common. */
@@ -91,7 +95,7 @@ public final class Spread {
                     "a setting of one's own puts a whole performance in the place of another, so"
                             + " that no knob of it can be turned through a range here; vary a knob instead");
         }
-        return new Spread(others, others.stream().map(each -> 0).toList(), varied, draws, seed, sampling);
+        return new Spread(others, others.stream().map(each -> 0).toList(), varied, draws, seed, sampling, links);
     }
 
     /** Returns this spread with an input that is unsure. */
@@ -130,6 +134,35 @@ public final class Spread {
         return and(new SpreadInput.People(population));
     }
 
+    /**
+     * Returns this spread with two of its inputs going together: {@code together(TORSO_LEAN, BAR, ratio(0.5))}. Inputs are
+     * independent otherwise.
+     *
+     * @param one an input: a knob or a {@link Variable} that is varied, or whose error was typed
+     * @param other another one
+     * @param correlation of their normal scores, greater than −1 and less than 1
+     * @throws IllegalArgumentException if it is not, or the two go together already
+     */
+    public Spread together(Object one, Object other, Ratio correlation) {
+        Links more = links.with(named(one), named(other), correlation.si());
+        return new Spread(performances, groups, varied, draws, seed, sampling, more);
+    }
+
+    private static String named(Object input) {
+        if (input instanceof Knob<?> knob) {
+            return knob.name();
+        }
+        if (input instanceof Variable<?> variable) {
+            return variable.name();
+        }
+        throw new IllegalArgumentException(input
+                + " is no input of a spread; name a knob such as TORSO_LEAN, or a variable such as lengthOf(THIGH)");
+    }
+
+    Links links() {
+        return links;
+    }
+
     private boolean hasOwn() {
         return varied.stream()
                 .anyMatch(input -> input instanceof SpreadInput.OfVariable<?> each
@@ -144,7 +177,7 @@ public final class Spread {
         }
         List<SpreadInput> more = new ArrayList<>(varied);
         more.add(input);
-        return new Spread(performances, groups, more, draws, seed, sampling);
+        return new Spread(performances, groups, more, draws, seed, sampling, links);
     }
 
     /**
@@ -166,17 +199,17 @@ public final class Spread {
             throw new IllegalArgumentException("a spread has " + count + " draws; allowed: a whole number from "
                     + LEAST_DRAWS + " to " + MOST_DRAWS);
         }
-        return new Spread(performances, groups, varied, (int) count, seed, sampling);
+        return new Spread(performances, groups, varied, (int) count, seed, sampling, links);
     }
 
     /** Returns this spread with another seed; equal seeds give equal draws. */
     public Spread seed(long other) {
-        return new Spread(performances, groups, varied, draws, other, sampling);
+        return new Spread(performances, groups, varied, draws, other, sampling, links);
     }
 
     /** Returns this spread drawn in another way. */
     public Spread drawnBy(Sampling other) {
-        return new Spread(performances, groups, varied, draws, seed, other);
+        return new Spread(performances, groups, varied, draws, seed, other, links);
     }
 
     /** Returns how many draws it has. */
@@ -216,7 +249,7 @@ public final class Spread {
             throw new IllegalArgumentException("nothing in this spread is unsure; type an error, as in"
                     + " deg(45).plusOrMinus(deg(5)), or say vary(TORSO_LEAN, withinLimits(deg(5)))");
         }
-        return all;
+        return links.ordered(all);
     }
 
     private List<SpreadInput> typed() {

@@ -66,7 +66,7 @@ public final class SpreadResult implements Listed {
     /** Draws; behind the quantities asked for, two for every order: the reading and what is taken off it. */
     static SpreadResult of(Spread spread, Crew crew, List<Asked> all, int shown, List<Order> orders) {
         List<SpreadInput> inputs = spread.inputs();
-        Trials trials = new Trials(spread.performances(), inputs, all);
+        Trials trials = new Trials(spread.performances(), inputs, spread.links(), all);
         Sampling.Points points = spread.sampling().points(trials.axes(), spread.draws(), spread.seed());
         List<Tally> tallies = new ArrayList<>();
         for (int q = 0; q < shown; q++) {
@@ -282,12 +282,13 @@ public final class SpreadResult implements Listed {
         }
         return String.format(
                 Locale.ROOT,
-                "%s%d draws, %s, seed %d. Unsure: %s. All else as set.",
+                "%s%d draws, %s, seed %d. Unsure: %s.%s All else as set.",
                 done < spread.draws() ? "Stopped: of " + spread.draws() + " draws these are the first " : "",
                 done,
                 spread.sampling().words(),
                 spread.seed(),
-                String.join("; ", words));
+                String.join("; ", words),
+                spread.links().words());
     }
 
     static void general(Spread spread, Set<String> notes) {

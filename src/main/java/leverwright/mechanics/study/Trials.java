@@ -19,9 +19,10 @@ final class Trials {
     private final int[] same;
 
     private final int axes;
+    private final Links.Joined joined;
     private final Map<String, Integer> reasons = new LinkedHashMap<>();
 
-    Trials(List<Performance> performances, List<SpreadInput> inputs, List<Asked> asked) {
+    Trials(List<Performance> performances, List<SpreadInput> inputs, Links links, List<Asked> asked) {
         this.performances = performances;
         this.inputs = inputs;
         this.asked = asked;
@@ -32,6 +33,7 @@ final class Trials {
             next += inputs.get(i).axes();
         }
         axes = next;
+        joined = links.joined(inputs, from);
         this.same = new int[asked.size()];
         Map<Asked, Integer> first = new LinkedHashMap<>();
         for (int q = 0; q < same.length; q++) {
@@ -59,7 +61,8 @@ final class Trials {
     }
 
     /** What is asked at one point; NaN where there is none. */
-    double[] at(double... unit) {
+    double[] at(double... point) {
+        double[] unit = joined.of(point);
         double[] values = new double[asked.size()];
         SpreadInput.Trial trial = new SpreadInput.Trial(performances);
         try {

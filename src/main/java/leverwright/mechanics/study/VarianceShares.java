@@ -22,7 +22,7 @@ import leverwright.mechanics.working.Listing;
  * "Variance based sensitivity analysis of model output", Computer Physics Communications 181 (2010) 259-270), the total share
  * mean((f(A) − f(A with B's input))²)/(2V) (M. J. W. Jansen, "Analysis of variance designs for model output", Computer Physics
  * Communications 117 (1999) 35-43). Both from memory; checked by functions whose indices are known. Inputs drawn together, such
- * as the dimensions of a body, count as one.
+ * as the dimensions of a body, count as one, and so do inputs that go together.
  */
 public final class VarianceShares implements Listed {
     private static final int BATCHES = 16;
@@ -144,14 +144,26 @@ public final class VarianceShares implements Listed {
             labels.add(reading.label(spread.performance()));
         }
         List<SpreadInput> inputs = spread.inputs();
-        Trials trials = new Trials(spread.performances(), inputs, asked);
-        int[] sizes = inputs.stream().mapToInt(SpreadInput::axes).toArray();
-        List<String> names =
-                inputs.stream().map(each -> each.name() + ", " + each.words()).toList();
+        Trials trials = new Trials(spread.performances(), inputs, spread.links(), asked);
+        int[] group = spread.links().groups(inputs);
+        List<String> names = new ArrayList<>();
+        List<Integer> widths = new ArrayList<>();
+        for (int i = 0; i < group.length; i++) {
+            String name = inputs.get(i).name() + ", " + inputs.get(i).words();
+            int last = names.size() - 1;
+            if (group[i] < i) {
+                names.set(last, names.get(last) + ", with " + name);
+                widths.set(last, widths.get(last) + inputs.get(i).axes());
+            } else {
+                names.add(name);
+                widths.add(inputs.get(i).axes());
+            }
+        }
+        int[] sizes = widths.stream().mapToInt(width -> width).toArray();
         Sums[] sums = new Sums[labels.size()];
         int done = gather(trials::values, sizes, spread.sampling(), spread.draws(), spread.seed(), crew, sums);
         Set<String> notes = new LinkedHashSet<>();
-        notes.add(SpreadResult.drawn(spread, inputs, done) + " Each draw stands for " + (inputs.size() + 2)
+        notes.add(SpreadResult.drawn(spread, inputs, done) + " Each draw stands for " + (sizes.length + 2)
                 + " computations.");
         notes.add(
                 "Share alone: by which part the variance would shrink if this input were known. Share in all: which part"

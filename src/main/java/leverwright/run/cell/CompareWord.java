@@ -9,6 +9,7 @@ import leverwright.mechanics.exercise.Knob;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.Reading;
 import leverwright.mechanics.measure.Measure;
+import leverwright.mechanics.measure.Ratio;
 import leverwright.mechanics.muscle.MuscleInput;
 import leverwright.mechanics.study.Comparison;
 import leverwright.mechanics.study.Uncertainty;
@@ -107,6 +108,17 @@ public final class CompareWord implements ResultBuilder {
      */
     public CompareWord people(Population population) {
         return new CompareWord(comparison.unsure(spread -> spread.people(population)));
+    }
+
+    /**
+     * Lets two unsure inputs go together: {@code together(TORSO_LEAN, BAR, 0.5)}.
+     *
+     * @param one an input: a knob or a variable such as lengthOf(THIGH)
+     * @param other another one
+     * @param correlation greater than −1 and less than 1
+     */
+    public CompareWord together(Object one, Object other, double correlation) {
+        return new CompareWord(comparison.unsure(spread -> spread.together(one, other, Ratio.of(correlation))));
     }
 
     /**

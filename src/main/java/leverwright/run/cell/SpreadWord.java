@@ -100,6 +100,17 @@ public final class SpreadWord implements ResultBuilder {
     }
 
     /**
+     * Lets two inputs go together: {@code together(TORSO_LEAN, BAR, 0.5)}; all others are independent.
+     *
+     * @param one an input: a knob or a variable such as lengthOf(THIGH) that is varied, or whose error was typed
+     * @param other another one
+     * @param correlation greater than −1 and less than 1
+     */
+    public SpreadWord together(Object one, Object other, double correlation) {
+        return with(spread.together(one, other, Ratio.of(correlation)));
+    }
+
+    /**
      * Sets how many draws are made; 2000 unless said otherwise.
      *
      * @param count from 10 on; what would take too long is refused with an estimate

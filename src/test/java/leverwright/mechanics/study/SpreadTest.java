@@ -21,6 +21,7 @@ import static leverwright.mechanics.exercise.Readings.moment;
 import static leverwright.mechanics.measure.Measures.cm;
 import static leverwright.mechanics.measure.Measures.deg;
 import static leverwright.mechanics.measure.Measures.kg;
+import static leverwright.mechanics.measure.Measures.ratio;
 import static leverwright.mechanics.muscle.MuscleGroup.VASTI;
 import static leverwright.mechanics.study.MuscleWords.capacityUsed;
 import static leverwright.mechanics.study.Studies.population;
@@ -239,6 +240,70 @@ class SpreadTest {
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    /** Two normal inputs of deviation 1 with correlation r: their sum has the variance 2 + 2r, their difference 2 − 2r. */
+    @Test
+    void inputsGoTogetherAsTold() {
+        for (double r : new double[] {-0.8, 0.3, 0.9}) {
+            SpreadResult drawn = Spread.of(HINGE)
+                    .vary(Variable.statureOfLifter(), normal(cm(1)))
+                    .vary(BAR, withinLimits(kg(1)))
+                    .vary(Variable.massOfLifter(), normal(kg(1)))
+                    .together(Variable.statureOfLifter(), Variable.massOfLifter(), ratio(r))
+                    .draws(8192)
+                    .of(
+                            ALONE,
+                            lifterReading(
+                                    "sum",
+                                    each -> each.stature().si() * 100
+                                            + each.bodyMass().si()),
+                            lifterReading(
+                                    "difference",
+                                    each -> each.stature().si() * 100
+                                            - each.bodyMass().si()));
+            assertEquals(Math.sqrt(2 + 2 * r), drawn.deviation(0), 0.01);
+            assertEquals(Math.sqrt(2 - 2 * r), drawn.deviation(1), 0.01);
+            assertTrue(drawn.notes().get(0).contains("Stature and Body mass go together, correlation " + r));
+        }
+    }
+
+    @Test
+    void inputsThatGoTogetherCountAsOneInTheSharesAndMustBeInputs() {
+        Spread two = Spread.of(HINGE)
+                .vary(TORSO_LEAN, withinLimits(deg(5)))
+                .vary(lengthOf(THIGH), withinLimits(cm(1)))
+                .vary(BAR, withinLimits(kg(2)))
+                .draws(256);
+        VarianceShares shares = two.together(TORSO_LEAN, BAR, ratio(0.5)).shares(ALONE, moment(HIP));
+        assertEquals(2, shares.listing().rows().size());
+        assertTrue(shares.listing().rows().get(0).get(0).toString().contains(", with Bar"));
+        refuses("greater than -1", () -> two.together(TORSO_LEAN, BAR, ratio(1)));
+        refuses("two inputs, once", () -> two.together(BAR, BAR, ratio(0.1)));
+        refuses(
+                "is not an input of this spread",
+                () -> two.together(STACK, BAR, ratio(0.1)).of(ALONE, moment(HIP)));
+        refuses(
+                "no inputs go together in all these ways",
+                () -> two.together(TORSO_LEAN, BAR, ratio(0.9))
+                        .together(TORSO_LEAN, lengthOf(THIGH), ratio(0.9))
+                        .together(BAR, lengthOf(THIGH), ratio(-0.9))
+                        .of(ALONE, moment(HIP)));
+        refuses(
+                "stands for many numbers",
+                () -> Spread.of(HINGE)
+                        .people(population(FEMALE))
+                        .vary(BAR, withinLimits(kg(2)))
+                        .together(BAR, lengthOf(THIGH), ratio(0.1))
+                        .together(BAR, setting("the lifter's body", kg(1), kg(2), each -> HINGE), ratio(0.1))
+                        .vary(lengthOf(THIGH), withinLimits(cm(1)))
+                        .of(ALONE, moment(HIP)));
+    }
+
+    private static void refuses(String part, org.junit.jupiter.api.function.Executable what) {
+        String said = String.valueOf(
+                assertThrows(IllegalArgumentException.class, what).getMessage());
+        assertTrue(said.contains(part), said);
     }
 
     /** Draws of bodies go together as in the survey: stature and body mass correlate by 0.4 to 0.6 (ANSUR II 2012). */
