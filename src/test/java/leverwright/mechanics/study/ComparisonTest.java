@@ -23,6 +23,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.numeric.Crew;
@@ -127,5 +129,21 @@ class ComparisonTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> Comparison.of(List.of(SQUAT, SQUAT)).front(moment(KNEE), moment(HIP)));
+    }
+
+    @Test
+    void twoThreadsSayTheSameOfEveryPair() {
+        ExecutorService pool = Executors.newFixedThreadPool(2);
+        try {
+            Crew two = new Crew(pool, 2, () -> false, (done, all) -> {});
+            Comparison pair = Comparison.of(List.of(EXTEND, EXTEND.with(STACK, kg(31))))
+                    .unsure(spread ->
+                            spread.vary(STACK, Uncertainty.normal(kg(2))).draws(300));
+            assertEquals(
+                    pair.pairs(Crew.alone(), moment(KNEE)).rows(),
+                    pair.pairs(two, moment(KNEE)).rows());
+        } finally {
+            pool.shutdownNow();
+        }
     }
 }
