@@ -15,14 +15,14 @@ import java.util.stream.Stream;
  * whatever goes wrong costs one line and never the build.
  *
  * <p>There are two: one for the terminal, and one for the window, which needs other modules. The window is rehearsed on
- * a display of Xvfb or, where there is no Xvfb, as a window that nobody can see on the display there is. The same rehearsal
- * compiles the workbooks of the shelf.
+ * a display of Xvfb or, where there is no Xvfb, as a window that nobody can see on the display there is. In the end the
+ * workbooks of the shelf are compiled.
  *
  * <p>Arguments: the packaged folder, and the workbook that the training run computes.
  */
 final class MakeArchive {
 
-    private static final int SECONDS = 120;
+    private static final int SECONDS = 240;
     private static final boolean CACHED = Runtime.version().feature() >= 25;
 
     private final Path home;
@@ -39,6 +39,10 @@ final class MakeArchive {
         MakeArchive maker = new MakeArchive(Path.of(arguments[0]).toAbsolutePath(), Path.of(arguments[1]));
         tell("starts in the terminal", maker::terminal);
         tell("the window", maker::window);
+        String failed = maker.shelf();
+        if (!failed.isEmpty()) {
+            System.out.println("The shelf is not compiled, its workbooks will open slower: " + failed);
+        }
     }
 
     private interface Making {
@@ -66,15 +70,7 @@ final class MakeArchive {
         if (!Files.isDirectory(lib.resolve("fx"))) {
             return "";
         }
-        List<String> flags = new ArrayList<>(List.of(
-                "--module-path",
-                lib.resolve("fx").toString(),
-                "--add-modules",
-                "javafx.controls",
-                "--enable-native-access=javafx.graphics"));
-        if (Runtime.version().feature() >= 23) {
-            flags.add("--sun-misc-unsafe-memory-access=allow");
-        }
+        List<String> flags = windowFlags();
         List<String> rehearsal = List.of("desk", "--rehearse", workbook.toString());
         List<String> check = List.of("desk", "--help");
         Process screen;
@@ -100,6 +96,37 @@ final class MakeArchive {
             return make("leverwright-desk-", flags, rehearsal, ":" + number, check);
         } finally {
             screen.destroy();
+        }
+    }
+
+    /** Returns the flags with which the launcher starts a window. */
+    private List<String> windowFlags() {
+        List<String> flags = new ArrayList<>(List.of(
+                "--module-path",
+                lib.resolve("fx").toString(),
+                "--add-modules",
+                "javafx.controls",
+                "--enable-native-access=javafx.graphics"));
+        if (Runtime.version().feature() >= 23) {
+            flags.add("--sun-misc-unsafe-memory-access=allow");
+        }
+        return flags;
+    }
+
+    /** Compiles the workbooks that come along, for this Java; returns what went wrong, or an empty text. */
+    private String shelf() throws InterruptedException {
+        if (!Files.isDirectory(lib.resolve("fx"))) {
+            return "";
+        }
+        try {
+            return run(
+                    home.resolveSibling("compile-shelf.log"),
+                    "-Xshare:auto",
+                    windowFlags(),
+                    List.of("desk", "--compile-shelf"),
+                    "");
+        } catch (IOException failure) {
+            return failure.toString();
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import leverwright.face.desk.DeskApp;
 import leverwright.face.desk.Display;
+import leverwright.face.desk.model.DeskHome;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.document.WorkbookFiles;
 import leverwright.workbook.document.WorkbookRecord;
@@ -42,11 +43,18 @@ final class DeskCommand implements Callable<Integer> {
     @Option(names = "--rehearse", hidden = true, description = "lay out and compute without showing anything, then end")
     private boolean rehearse;
 
+    @Option(names = "--compile-shelf", hidden = true, description = "compile the program's own workbooks, then end")
+    private boolean compileShelf;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
+        if (compileShelf) {
+            DeskHome.forRehearsal(Runnable::run).compileShelf();
+            return 0;
+        }
         Path target = page;
         if (target != null) {
             PublishCommand.requirePage(target);
