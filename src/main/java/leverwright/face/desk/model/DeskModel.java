@@ -43,9 +43,9 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
     private final Recording recording;
     private final ScriptAdvice advice;
     private final Finding finding = new Finding(this);
-    private final ScheduledThreadPoolExecutor clock = executor("desk clock");
-    private final ScheduledThreadPoolExecutor disk = executor("desk files");
-    private final ScheduledThreadPoolExecutor slow = executor("desk rechecks");
+    private final ScheduledThreadPoolExecutor clock = OneThread.named("desk clock");
+    private final ScheduledThreadPoolExecutor disk = OneThread.named("desk files");
+    private final ScheduledThreadPoolExecutor slow = OneThread.named("desk rechecks");
 
     private Recheck checking = Recheck.none();
     private Workbook saved;
@@ -119,18 +119,6 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
      */
     public CompletableFuture<Void> whole() {
         return wholeFile.read();
-    }
-
-    private static ScheduledThreadPoolExecutor executor(String name) {
-        ScheduledThreadPoolExecutor executor = new ScheduledThreadPoolExecutor(1, task -> {
-            Thread thread = new Thread(task, name);
-            thread.setDaemon(true);
-            return thread;
-        });
-        executor.setRemoveOnCancelPolicy(true);
-        executor.setContinueExistingPeriodicTasksAfterShutdownPolicy(false);
-        executor.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
-        return executor;
     }
 
     /**
