@@ -561,7 +561,7 @@ final class DeskWindow implements NoticeBars.Deeds {
     }
 
     void showTour() {
-        edge.show("A first look round", new Tour(this, edge::showOutline));
+        edge.showNarrow("Look round", new Tour(this, edge::showOutline));
     }
 
     /** The parts that the tour points at. */

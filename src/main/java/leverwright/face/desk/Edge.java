@@ -24,6 +24,7 @@ final class Edge extends BorderPane {
     private final Label heading = new Label();
     private final Button back = new Button("Outline");
     private boolean reading;
+    private boolean wide;
 
     Edge() {
         getStyleClass().add("edge");
@@ -60,21 +61,28 @@ final class Edge extends BorderPane {
     void showOutline() {
         Node filled = outline;
         if (filled != null) {
-            show("In this workbook", filled, false);
+            show("In this workbook", filled, false, false);
         }
     }
 
     /** Shows something to read in place of the outline. */
     void show(String title, Node pane) {
-        show(title, pane, true);
+        show(title, pane, true, true);
         pane.requestFocus();
     }
 
-    private void show(String title, Node pane, boolean wide) {
-        reading = wide;
+    /** Shows something to read in place of the outline that needs no more room than that, so that the sheet stays as it is. */
+    void showNarrow(String title, Node pane) {
+        show(title, pane, true, false);
+        pane.requestFocus();
+    }
+
+    private void show(String title, Node pane, boolean toRead, boolean asWide) {
+        reading = toRead;
+        wide = asWide;
         heading.setText(title.toUpperCase(java.util.Locale.ROOT));
         heading.setAccessibleText(title);
-        back.setVisible(wide);
+        back.setVisible(toRead);
         setCenter(pane);
         widthWanted.run();
     }
@@ -88,6 +96,6 @@ final class Edge extends BorderPane {
 
     /** The width that what is shown needs, in em. */
     double wantedEm() {
-        return reading ? WIDE : NARROW;
+        return wide ? WIDE : NARROW;
     }
 }

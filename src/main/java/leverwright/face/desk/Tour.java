@@ -4,7 +4,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import leverwright.face.desk.style.Words;
@@ -77,7 +77,7 @@ final class Tour extends VBox {
         next.getStyleClass().add("primary");
         next.setOnAction(event -> go(step + 1));
         back.setOnAction(event -> go(step - 1));
-        HBox buttons = new HBox(8, next, back, skip);
+        FlowPane buttons = new FlowPane(8, 8, next, back, skip);
         for (Node button : buttons.getChildren()) {
             ((Region) button).setMinWidth(USE_PREF_SIZE);
         }

@@ -100,6 +100,8 @@ public final class ChartDrawing {
 
     private static boolean isSame(Curves before, Curves.Curve old, Curves now, Curves.Curve curve) {
         return old.values().equals(curve.values())
+                && old.low().equals(curve.low())
+                && old.high().equals(curve.high())
                 && before.axis().equals(now.axis())
                 && Objects.equals(before.current(), now.current());
     }

@@ -21,6 +21,10 @@ final class Panel {
     private static final double SMALL = 11;
     private static final double NAMES = 12;
     private static final double LINE = 14;
+
+    /** How much of its ink the band of a curve of before takes. */
+    private static final double GHOST_BAND = 0.3;
+
     private static final int NAME_LETTERS = 23;
     /** "per side" as one word, which no line break parts. */
     private static final String SIDE = "per\u00a0side";
@@ -213,6 +217,9 @@ final class Panel {
         for (int i = 0; i < data.ghosts().size(); i++) {
             Ghost ghost = data.ghosts().get(i);
             Double[] dash = DASHES[dash(data.firstInk() + ghost.of())];
+            if (ghost.curve().hasBand()) {
+                marks.add(new Mark.Fill(plot.band(data.curves().size() + i), Ink.GHOST, GHOST_BAND));
+            }
             stroke(plot.line(data.curves().size() + i), new Mark.Pen(Ink.GHOST, 2, List.of(dash), dash.length == 0));
             double value = ghost.curve().at(ghost.present());
             if (!Double.isNaN(value)) {

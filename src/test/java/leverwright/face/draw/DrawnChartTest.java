@@ -91,6 +91,19 @@ class DrawnChartTest {
     }
 
     @Test
+    void theBandOfBeforeIsDrawnPaleToo() {
+        CurvesResult plain = SampleResults.curves(200, false);
+        Curves banded = SampleResults.curves(200, true).curves();
+        ChartWish wish = new ChartWish(600, 320, Double.NaN, Double.NaN, banded);
+        long bands = ChartDrawing.draw(plain, wish).picture().marks().stream()
+                .filter(mark -> mark instanceof Mark.Fill fill && fill.ink() == Ink.GHOST && fill.opacity() < 1)
+                .count();
+        assertEquals(
+                banded.curves().stream().filter(curve -> !curve.low().isEmpty()).count(), bands);
+        assertTrue(bands > 0);
+    }
+
+    @Test
     void aFigureInASteadyFrameKeepsThePlaceOfItsFeet() {
         FigureResult figure = SampleResults.figure();
         Sketch taller = new Sketch(

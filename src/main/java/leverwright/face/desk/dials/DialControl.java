@@ -20,9 +20,11 @@ import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.model.DialView;
 import leverwright.face.desk.style.Hint;
 import leverwright.face.draw.ValueText;
+import leverwright.mechanics.measure.Measure;
 import leverwright.mechanics.measure.MeasureText;
 import leverwright.mechanics.measure.Unit;
 import leverwright.run.result.DialDeclared;
+import org.jspecify.annotations.Nullable;
 
 /** One dial: its name, what it is set to as text that can be typed, a slider over its range, and the way back. */
 final class DialControl extends VBox {
@@ -40,7 +42,8 @@ final class DialControl extends VBox {
     private final Label to = new Label();
     private final Label middle = new Label();
     private final Region ghost = new Region();
-    private final Pane ghosts = new Pane(ghost);
+    private final Region ghostBand = new Region();
+    private final Pane ghosts = new Pane(ghostBand, ghost);
     private final DialBand band;
     private final InvalidationListener followSetting = changed -> showSetting();
     private final InvalidationListener followRange = changed -> showRange();
@@ -83,6 +86,8 @@ final class DialControl extends VBox {
         addEventFilter(ScrollEvent.SCROLL, this::turnByWheel);
         ghost.getStyleClass().add("dial-before");
         ghost.setManaged(false);
+        ghostBand.getStyleClass().add("dial-band-before");
+        ghostBand.setManaged(false);
         ghosts.setMouseTransparent(true);
         ghosts.widthProperty().addListener(followHeld);
         StackPane track = new StackPane(ghosts, slider, band);
@@ -234,33 +239,46 @@ final class DialControl extends VBox {
         typed.setAccessibleHelp(words);
     }
 
-    /** Shows where the dial stood when the setting was held. */
+    /** Shows where the dial stood, and with which band, when the setting was held. */
     private void showHeld() {
-        double before = model.held()
+        Measure<?> before = model.held()
                 .get()
                 .map(held -> heldValue(held.settings().get(dial.name())))
-                .orElse(Double.NaN);
-        boolean shown = !Double.isNaN(before) && ghosts.getWidth() > 0;
+                .orElse(null);
+        boolean shown = before != null && ghosts.getWidth() > 0;
         ghost.setVisible(shown);
-        set(middle, shown ? "before " + dial.declared().get().setting().unit().format(before) : "");
-        if (shown) {
-            DialDeclared declared = dial.declared().get();
-            double share = (before - declared.from()) / (declared.to() - declared.from());
-            double run = ghosts.getWidth() - THUMB;
-            ghost.resizeRelocate(THUMB / 2 + Math.max(0, Math.min(1, share)) * run - 4, 0, 8, ghosts.getHeight());
+        ghostBand.setVisible(shown && before != null && before.error() > 0);
+        if (!shown || before == null) {
+            set(middle, "");
+            return;
         }
+        DialDeclared declared = dial.declared().get();
+        Unit unit = declared.setting().unit();
+        String half = before.error() > 0 ? " ± " + unit.format(before.error()) : "";
+        set(middle, "before " + unit.format(before.si()) + half);
+        ghost.resizeRelocate(across(before.si()) - 4, 0, 8, ghosts.getHeight());
+        double from = across(before.si() - before.error());
+        double to = across(before.si() + before.error());
+        ghostBand.resizeRelocate(from, ghosts.getHeight() / 2 - 5, Math.max(1, to - from), 10);
     }
 
-    private double heldValue(@org.jspecify.annotations.Nullable String setting) {
+    private double across(double si) {
         DialDeclared declared = dial.declared().get();
+        double share = (si - declared.from()) / (declared.to() - declared.from());
+        return THUMB / 2 + Math.max(0, Math.min(1, share)) * (ghosts.getWidth() - THUMB);
+    }
+
+    private @Nullable Measure<?> heldValue(@Nullable String setting) {
+        DialDeclared declared = dial.declared().get();
+        Unit unit = declared.standard().unit();
         if (setting == null) {
-            return declared.standard().value();
+            double half = (declared.standard().high() - declared.standard().low()) / 2;
+            return unit.dimension().of(declared.standard().value(), half);
         }
         try {
-            return MeasureText.parse(setting, declared.standard().unit().dimension())
-                    .si();
+            return MeasureText.parse(setting, unit.dimension());
         } catch (IllegalArgumentException unreadable) {
-            return Double.NaN;
+            return null;
         }
     }
 

@@ -108,7 +108,7 @@ record ShownTable(List<Column> columns, List<List<Entry>> rows) {
                 null);
     }
 
-    /** The columns in which some number differs. */
+    /** The columns in which some number or its band differs. */
     private static List<Integer> changed(TableResult now, TableResult before) {
         if (!now.headings().equals(before.headings())) {
             return List.of();
@@ -119,7 +119,7 @@ record ShownTable(List<Column> columns, List<List<Entry>> rows) {
                     return !old.isEmpty()
                             && old.get(column) instanceof TableResult.NumberEntry one
                             && now.rows().get(row).get(column) instanceof TableResult.NumberEntry two
-                            && one.quantity().value() != two.quantity().value();
+                            && Change.isChange(one.quantity(), two.quantity());
                 }))
                 .boxed()
                 .toList();

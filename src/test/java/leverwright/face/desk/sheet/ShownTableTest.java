@@ -49,6 +49,17 @@ class ShownTableTest {
     }
 
     @Test
+    void aBandThatChangedByItselfIsAChange() {
+        Quantity narrow = new Quantity(120, 118, 122, Unit.NEWTON_METRE);
+        Quantity broad = new Quantity(120, 107.8, 126, Unit.NEWTON_METRE);
+        Quantity none = Quantity.exact(120, Unit.NEWTON_METRE);
+        assertEquals("was 107.8 to 126.0", Change.words(broad, narrow));
+        assertEquals("had no band", Change.words(none, narrow));
+        assertEquals("same", Change.words(narrow, narrow));
+        assertTrue(Change.isChange(none, broad));
+    }
+
+    @Test
     void rowsAreFoundAgainByTheirFirstWords() {
         TableResult before = SampleResults.table();
         List<List<TableResult.Entry>> fewer =
