@@ -39,6 +39,8 @@ public record Picture(double width, double height, String title, String descript
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        // Words were placed by widths that are no whole pixels.
+        graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         for (Mark mark : marks) {
             if (mark instanceof Mark.Stroke stroke) {
                 graphics.setColor(palette.shade(stroke.pen().ink()));

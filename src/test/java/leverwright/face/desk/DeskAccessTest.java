@@ -42,16 +42,21 @@ class DeskAccessTest extends AtTheWindow {
     }
 
     private List<String> nameless() throws Exception {
-        List<Node> controls = bench.nodes(window, node -> node.isFocusTraversable() && WindowThread.isShown(node));
-        assertTrue(controls.size() > 10, "only " + controls.size() + " controls");
-        return bench.at(() -> controls.stream()
-                .filter(node -> role(node) || name(node).isBlank())
-                .map(node ->
-                        node.getClass().getSimpleName() + " " + node.getStyleClass() + " " + node.getAccessibleRole())
-                .toList());
+        // In one go: a script that wakes gives its place in the order of the focus and its role to the text within it.
+        return bench.at(() -> {
+            List<Node> controls = WindowThread.all(window.stage().getScene().getRoot())
+                    .filter(node -> node.isFocusTraversable() && WindowThread.isShown(node))
+                    .toList();
+            assertTrue(controls.size() > 10, "only " + controls.size() + " controls");
+            return controls.stream()
+                    .filter(node -> hasNoRole(node) || name(node).isBlank())
+                    .map(node -> node.getClass().getSimpleName() + " " + node.getStyleClass() + " "
+                            + node.getAccessibleRole())
+                    .toList();
+        });
     }
 
-    private static boolean role(Node node) {
+    private static boolean hasNoRole(Node node) {
         AccessibleRole role = node.getAccessibleRole();
         return role == null || role == AccessibleRole.NODE || role == AccessibleRole.PARENT;
     }

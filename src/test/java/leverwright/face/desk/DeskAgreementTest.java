@@ -2,6 +2,7 @@ package leverwright.face.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -93,7 +94,7 @@ class DeskAgreementTest extends AtTheWindow {
         bench.doing(() -> bench.desk.begin(Starter.EMPTY));
         window = bench.at(() -> bench.desk.windows().get(0));
         sheet = now();
-        saved = List.of();
+        saved = sheet;
         try {
             change(sheet.get(0), SCRIPTS.get(0));
             for (int step = 1; step <= steps; step++) {
@@ -282,7 +283,8 @@ class DeskAgreementTest extends AtTheWindow {
             bench.answers.add(file);
         }
         press(KeyCode.CONTROL, KeyCode.S);
-        bench.until("saved", () -> !model().unsaved().get());
+        bench.until(
+                "saved", () -> !model().unsaved().get() && model().file().get().isPresent() && Files.exists(file));
         saved = sheet;
     }
 
