@@ -140,7 +140,7 @@ final class DeskWindow implements NoticeBars.Deeds {
 
     private void fillEdge() {
         if (!closed) {
-            Outline made = new Outline(this::reveal);
+            Outline made = new Outline(sheet::read);
             made.fill(model);
             outline = made;
             edge.begin(made);

@@ -21,6 +21,11 @@ final class NoteStrip extends Strip {
         getChildren().addAll(note, head);
     }
 
+    /** Gives the focus to the note as it reads. */
+    void read() {
+        note.requestFocus();
+    }
+
     @Override
     void focusAt(Caret caret) {
         note.focusAt(caret);

@@ -481,9 +481,31 @@ public final class SheetPane extends Region implements StripDeeds {
      * @param id the cell's id; an unknown one is passed over
      */
     public void reveal(String id) {
+        Strip strip = bringIntoView(id);
+        if (strip != null) {
+            Caret caret = model.caret();
+            strip.focusAt(caret.cell().equals(id) ? caret : new Caret(id, 0));
+        }
+    }
+
+    /**
+     * Brings a cell into view and gives it the focus to be read: a note stays as it reads.
+     *
+     * @param id the cell's id; an unknown one is passed over
+     */
+    public void read(String id) {
+        Strip strip = bringIntoView(id);
+        if (strip instanceof NoteStrip note) {
+            note.read();
+        } else if (strip != null) {
+            reveal(id);
+        }
+    }
+
+    private @Nullable Strip bringIntoView(String id) {
         Slots.Slot slot = slots.find(id);
         if (slot == null) {
-            return;
+            return null;
         }
         double top = top();
         boolean inView = slot.strip != null && slot.top >= top && slot.top + slot.height <= top + getHeight();
@@ -492,11 +514,7 @@ public final class SheetPane extends Region implements StripDeeds {
         }
         applyCss();
         layout();
-        Strip strip = slot.strip;
-        if (strip != null) {
-            Caret caret = model.caret();
-            strip.focusAt(caret.cell().equals(id) ? caret : new Caret(id, 0));
-        }
+        return slot.strip;
     }
 
     @Override
