@@ -263,12 +263,12 @@ final class Panel {
         stroke(
                 new Line2D.Double(across, frame.top() - 6, across, frame.bottom() + 4),
                 Mark.Pen.dashed(Ink.TEXT, 1, 1.5, 3.0));
-        words(
-                data.settingUnit().attach(NumberText.general(present, 4)),
-                across,
-                frame.top() - 12,
-                Mark.Anchor.MIDDLE,
-                new Mark.Type(Ink.TEXT, SMALL, true, false));
+        String setting = data.settingUnit().attach(NumberText.general(present, 4));
+        Mark.Type type = new Mark.Type(Ink.TEXT, SMALL, true, false);
+        // At the left end it would stand in the unit of the values, at the right beyond the picture.
+        double half = type.width(setting) / 2;
+        double centre = Math.max(frame.left() - 4 + half, Math.min(width - 2 - half, across));
+        words(setting, centre, frame.top() - 12, Mark.Anchor.MIDDLE, type);
         Placer placer =
                 new Placer(new Rectangle2D.Double(frame.left() + 2, frame.top(), frame.width() - 2, frame.height()));
         for (int i = 0; i < data.curves().size(); i++) {
