@@ -70,7 +70,7 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         saved = opened;
         queue = new RunQueue(home.timing(), home.view(), clock, home.log(), home.compiled(), this::take);
         recording = new Recording(queue);
-        advice = new ScriptAdvice(queue::session, this::asleep, home.view(), home.log());
+        advice = new ScriptAdvice(queue::session, () -> SheetChange.unrun(workbook.get(), permission.get()), home.view(), home.log());
         workbook.set(opened);
         path.set(file);
         permission.set(permitted);
@@ -446,13 +446,6 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         if (permission.get() != Permission.ASLEEP && !closed && wholeFile.isRead()) {
             queue.want(target(), wait);
         }
-    }
-
-    /** The scripts of a workbook that is not to run; empty when it runs. */
-    private Optional<List<CellScript>> asleep() {
-        return permission.get() == Permission.ASLEEP
-                ? Optional.of(SheetChange.scripts(workbook.get()))
-                : Optional.empty();
     }
 
     private RunQueue.Target target() {

@@ -2,6 +2,7 @@ package leverwright.face.desk.model;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import leverwright.workbook.document.Workbook;
 import leverwright.workbook.session.CellScript;
@@ -47,5 +48,10 @@ final class SheetChange {
                 && one.title().equals(other.title())
                 && one.author().equals(other.author())
                 && one.about().equals(other.about());
+    }
+
+    /** The scripts of a workbook that is not to run; empty when it runs. */
+    static Optional<List<CellScript>> unrun(Workbook workbook, Permission permission) {
+        return permission == Permission.ASLEEP ? Optional.of(scripts(workbook)) : Optional.empty();
     }
 }
