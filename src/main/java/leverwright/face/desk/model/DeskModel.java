@@ -70,7 +70,8 @@ public final class DeskModel extends DeskFacts implements AutoCloseable {
         saved = opened;
         queue = new RunQueue(home.timing(), home.view(), clock, home.log(), home.compiled(), this::take);
         recording = new Recording(queue);
-        advice = new ScriptAdvice(queue::session, () -> SheetChange.unrun(workbook.get(), permission.get()), home.view(), home.log());
+        advice = new ScriptAdvice(
+                queue::session, () -> SheetChange.unrun(workbook.get(), permission.get()), home.view(), home.log());
         workbook.set(opened);
         path.set(file);
         permission.set(permitted);
