@@ -231,8 +231,12 @@ public final class Performance {
         }
     }
 
-    /** Returns this performance moved over the bands of its uncertain inputs; empty when there are none. */
-    List<Performance> variations() {
+    /**
+     * Returns this performance moved over the bands of its uncertain inputs, for the ends of results; empty when there are none.
+     *
+     * @throws IllegalArgumentException if more inputs carry an error than can be moved together
+     */
+    public List<Performance> variations() {
         List<Axis> axes = axes();
         if (axes.size() > MOST_INPUTS) {
             throw new IllegalArgumentException(axes.size() + " inputs carry an error; allowed: " + MOST_INPUTS

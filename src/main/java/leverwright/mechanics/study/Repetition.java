@@ -45,8 +45,8 @@ import org.jspecify.annotations.Nullable;
  * repetition(backSquat().barbell(kg(60)).by(ines)).through(THIGH_ABOVE_LEVEL, deg(80), deg(0)).tempo(seconds(2), seconds(1))
  * }</pre>
  *
- * <p>Postures are found at 65 settings and joined by a smooth curve. Bands of inputs are not carried into motion: values are
- * those at the inputs' centres. Not for several threads at once.
+ * <p>Postures are found at 65 settings and joined by a smooth curve. Where inputs carry an error, the whole
+ * repetition is computed all over their bands as well, and results carry the ends. Not for several threads at once.
  */
 public final class Repetition {
     private static final int SAMPLES = 65;
@@ -67,6 +67,7 @@ public final class Repetition {
     private @Nullable Repeating repeating;
     private @Nullable Mechanism mechanism;
     private @Nullable Energies energies;
+    private @Nullable List<Repetition> moved;
 
     Repetition(Performance performance, Knob<?> knob, double first, double last, Tempo tempo) {
         this.performance = performance;
@@ -214,6 +215,39 @@ public final class Repetition {
         return made;
     }
 
+    /** The same repetition all over the bands of its uncertain inputs; those whose way is impossible are left out. */
+    private List<Repetition> moved() {
+        List<Repetition> made = moved;
+        if (made == null) {
+            made = new ArrayList<>();
+            for (Performance other : performance.variations()) {
+                Repetition repetition = new Repetition(other, knob, first, last, tempo);
+                try {
+                    repetition.repeating();
+                    made.add(repetition);
+                } catch (IllegalArgumentException impossible) {
+                    continue;
+                }
+            }
+            moved = made;
+        }
+        return made;
+    }
+
+    /** An answer between the ends that its value has all over the inputs' bands. */
+    private <M extends Measure<M>> Answer<M> banded(Answer<M> answer, ToDoubleFunction<Repetition> si) {
+        double low = answer.value().si();
+        double high = low;
+        for (Repetition other : moved()) {
+            double value = si.applyAsDouble(other);
+            low = Math.min(low, value);
+            high = Math.max(high, value);
+        }
+        return low == high
+                ? answer
+                : answer.between(answer.value().with(low, 0), answer.value().with(high, 0));
+    }
+
     /** Returns the energy account in bare numbers, J, both sides together. */
     public Energies energies() {
         Energies made = energies;
@@ -259,7 +293,7 @@ public final class Repetition {
         Peak peak = peak(joint);
         double motion = peak.moving() - peak.held();
         String label = "peak " + joint.words() + " " + joint.positiveAction() + " moment in motion";
-        return Answer.of(label, Moment.of(peak.moving()), joint.sides(), () -> {
+        Answer<Moment> answer = Answer.of(label, Moment.of(peak.moving()), joint.sides(), () -> {
                     Expression held = Expression.symbol(
                             "M_held", Moment.of(peak.held()), "the posture held still; ask for its own working");
                     Expression moved = Expression.symbol(
@@ -271,6 +305,7 @@ public final class Repetition {
                                     Step.of("M_peak", held.plus(moved), Moment.of(peak.moving()), "at that instant")));
                 })
                 .noted(cautions());
+        return banded(answer, other -> other.peak(joint).moving());
     }
 
     /** Returns which part of a joint's peak moment comes from accelerations; negative where they relieve it. */
@@ -282,7 +317,7 @@ public final class Repetition {
         }
         String label = "inertia's share of the peak " + joint.words() + " moment";
         double share = (peak.moving() - peak.held()) / peak.moving();
-        return Answer.of(label, Ratio.of(share), Sides.NOT_SIDED, () -> {
+        Answer<Ratio> answer = Answer.of(label, Ratio.of(share), Sides.NOT_SIDED, () -> {
                     Expression moving =
                             Expression.symbol("M_peak", Moment.of(peak.moving()), "peak in motion; " + BY_MOTION);
                     Expression held =
@@ -293,6 +328,10 @@ public final class Repetition {
                                     "share", moving.minus(held).dividedBy(moving), Ratio.of(share), "of the peak")));
                 })
                 .noted(cautions());
+        return banded(answer, other -> {
+            Peak there = other.peak(joint);
+            return there.moving() == 0 ? 0 : (there.moving() - there.held()) / there.moving();
+        });
     }
 
     /** Returns moments over time, in motion and, for comparison, of each posture held still. */
@@ -304,12 +343,12 @@ public final class Repetition {
                     name,
                     Unit.NEWTON_METRE,
                     joint.sides(),
-                    time -> reported(joint, repeating().at(time))));
+                    (of, time) -> of.reported(joint, of.repeating().at(time))));
             curves.add(curve(
                     name + ", held still",
                     Unit.NEWTON_METRE,
                     joint.sides(),
-                    time -> reported(joint, repeating().heldAt(time))));
+                    (of, time) -> of.reported(joint, of.repeating().heldAt(time))));
         }
         return curves("Moments in motion", curves);
     }
@@ -330,16 +369,23 @@ public final class Repetition {
                                 name,
                                 Unit.NEWTON_METRE,
                                 joint.sides(),
-                                time -> reported(joint, repeating().at(time))),
-                        curve(name + " from outside", Unit.NEWTON_METRE, joint.sides(), time -> {
-                            LinkagePath.State state = repeating().at(time);
-                            return reported(joint, state) - own.of(state);
+                                (of, time) -> of.reported(joint, of.repeating().at(time))),
+                        curve(name + " from outside", Unit.NEWTON_METRE, joint.sides(), (of, time) -> {
+                            LinkagePath.State state = of.repeating().at(time);
+                            return of.reported(joint, state)
+                                    - of.own(joint, own, this).of(state);
                         }),
                         curve(
                                 name + " of the limb's own weight and inertia",
                                 Unit.NEWTON_METRE,
                                 joint.sides(),
-                                time -> own.of(repeating().at(time)))));
+                                (of, time) -> of.own(joint, own, this)
+                                        .of(of.repeating().at(time)))));
+    }
+
+    /** What a limb's own weight and inertia ask for here; what was made for the centre serves it alone. */
+    private OwnMoment own(Joint joint, OwnMoment atCentre, Repetition centre) {
+        return this == centre ? atCentre : new OwnMoment(mechanism(), joint);
     }
 
     /**
@@ -375,7 +421,7 @@ public final class Repetition {
                     joint.words() + " power",
                     Unit.WATT,
                     joint.sides(),
-                    time -> repeating().at(time).jointPower(link) / at.divisor()));
+                    (of, time) -> of.repeating().at(time).jointPower(link) / at.divisor()));
         }
         return curves("Joint powers", curves);
     }
@@ -388,15 +434,36 @@ public final class Repetition {
                         knob.name(),
                         knob.unit(),
                         Sides.NOT_SIDED,
-                        time -> repeating().setting(time))));
+                        (of, time) -> of.repeating().setting(time))));
     }
 
-    private Curves.Curve curve(String name, Unit unit, Sides sides, ToDoubleFunction<Double> value) {
+    /** A value of a repetition at a time. */
+    private interface InMotion {
+        double at(Repetition repetition, double time);
+    }
+
+    private Curves.Curve curve(String name, Unit unit, Sides sides, InMotion value) {
         List<@Nullable Double> values = new ArrayList<>();
         for (double time : times()) {
-            values.add(value.applyAsDouble(time));
+            values.add(value.at(this, time));
         }
-        return Curves.Curve.of(name, unit, sides, values);
+        if (moved().isEmpty()) {
+            return Curves.Curve.of(name, unit, sides, values);
+        }
+        List<@Nullable Double> low = new ArrayList<>();
+        List<@Nullable Double> high = new ArrayList<>();
+        for (double time : times()) {
+            double least = value.at(this, time);
+            double most = least;
+            for (Repetition other : moved()) {
+                double there = value.at(other, time);
+                least = Math.min(least, there);
+                most = Math.max(most, there);
+            }
+            low.add(least);
+            high.add(most);
+        }
+        return new Curves.Curve(name, unit, sides, values, low, high);
     }
 
     private Curves curves(String title, List<Curves.Curve> curves) {
@@ -406,29 +473,32 @@ public final class Repetition {
 
     /** Returns the work against weights and loads while it is done against them, both sides together. */
     public Answer<Work> liftingWork() {
-        return work("lifting work", energies().lifting(), "work against weights and loads, where they are lifted");
+        return work("lifting work", Energies::lifting, "work against weights and loads, where they are lifted");
     }
 
     /** Returns the work that weights and loads give back while they are lowered, negative, both sides together. */
     public Answer<Work> loweringWork() {
-        return work("lowering work", energies().lowering(), "work against weights and loads, where they are lowered");
+        return work("lowering work", Energies::lowering, "work against weights and loads, where they are lowered");
     }
 
     /** Returns the work of all joints where they give energy, both sides together. */
     public Answer<Work> positiveJointWork() {
-        return work("positive joint work", energies().totalPositiveJointWork(), "joint power where it is positive");
+        return work("positive joint work", Energies::totalPositiveJointWork, "joint power where it is positive");
     }
 
     /** Returns the work of all joints where they take energy up, negative, both sides together. */
     public Answer<Work> negativeJointWork() {
-        double negative = energies().totalJointWork() - energies().totalPositiveJointWork();
-        return work("negative joint work", negative, "joint power where it is negative");
+        return work(
+                "negative joint work",
+                all -> all.totalJointWork() - all.totalPositiveJointWork(),
+                "joint power where it is negative");
     }
 
-    private Answer<Work> work(String label, double value, String of) {
+    private Answer<Work> work(String label, ToDoubleFunction<Energies> part, String of) {
         Energies all = energies();
+        double value = part.applyAsDouble(all);
         double account = all.growth() + all.heat() - all.given() - all.support();
-        return Answer.of(
+        Answer<Work> answer = Answer.of(
                         label,
                         Work.of(value),
                         Sides.TOTAL,
@@ -458,6 +528,7 @@ public final class Repetition {
                                                 Work.of(account),
                                                 "must equal W_joints"))))
                 .noted(cautions());
+        return banded(answer, other -> part.applyAsDouble(other.energies()));
     }
 
     /** Returns the energy account of one repetition: every joint's positive and negative work, and where it goes. */
@@ -518,8 +589,11 @@ public final class Repetition {
 
     List<String> cautionList() {
         Set<String> notes = new LinkedHashSet<>();
-        notes.add("In motion: rigid segments, minimum jerk, inputs at the centres of their bands. Work of muscles that"
-                + " cross two joints cannot be told from joint work, and holding costs energy without work.");
+        boolean unsure = !performance.uncertainInputs().isEmpty();
+        notes.add("In motion: rigid segments, minimum jerk, inputs "
+                + (unsure ? "all over their bands. Work" : "at the centres of their bands. Work")
+                + " of muscles that cross two joints cannot be told from joint work, and holding costs energy without"
+                + " work.");
         mechanism().loads().forEach(load -> notes.addAll(load.notes()));
         notes.addAll(performance.exercise().cautions());
         return Collections.unmodifiableList(new ArrayList<>(notes));

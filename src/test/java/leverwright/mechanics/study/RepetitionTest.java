@@ -32,6 +32,7 @@ import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.load.Band;
 import leverwright.mechanics.load.LineLoad;
 import leverwright.mechanics.load.Resistances;
+import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.motion.Energies;
 import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.posture.Place;
@@ -168,6 +169,35 @@ class RepetitionTest {
                 - down.solved().solution().massCentre().orElseThrow().y();
         assertEquals(118 / 0.240 * rise, work, 0.005 * work);
         assertTrue(press.energies().residual() < 1e-6, press.energies().toString());
+    }
+
+    /** A bar of 30 ± 2 kg: every result lies between those of 28 and 32 kg, which are its ends, since all grow with the bar. */
+    @Test
+    void bandsOfInputsAreCarriedIntoMotion() {
+        Repetition unsure = squatWith(kg(30).plusOrMinus(kg(2)));
+        Repetition light = squatWith(kg(28));
+        Repetition heavy = squatWith(kg(32));
+        assertEquals(
+                light.peakMoment(HIP).value().si(), unsure.peakMoment(HIP).low().si(), 1e-9);
+        assertEquals(
+                heavy.peakMoment(HIP).value().si(), unsure.peakMoment(HIP).high().si(), 1e-9);
+        assertEquals(
+                heavy.liftingWork().value().si(), unsure.liftingWork().high().si(), 1e-9);
+        assertEquals(
+                light.positiveJointWork().value().si(),
+                unsure.positiveJointWork().low().si(),
+                1e-9);
+        Curves.Curve hip = unsure.moments(HIP).curves().get(0);
+        Curves.Curve above = heavy.moments(HIP).curves().get(0);
+        for (int k = 0; k < hip.values().size(); k++) {
+            assertEquals(above.values().get(k), hip.high().get(k), 1e-9);
+        }
+    }
+
+    private static Repetition squatWith(Mass bar) {
+        return repetition(backSquat().barbell(bar).by(INES))
+                .through(THIGH_ABOVE_LEVEL, deg(60), deg(20))
+                .tempo(seconds(1), seconds(1));
     }
 
     @Test
