@@ -180,7 +180,9 @@ class RepetitionTest {
         assertEquals(
                 light.peakMoment(HIP).value().si(), unsure.peakMoment(HIP).low().si(), 1e-9);
         assertEquals(
-                heavy.peakMoment(HIP).value().si(), unsure.peakMoment(HIP).high().si(), 1e-9);
+                heavy.peakMoment(HIP).value().si(),
+                unsure.peakMoment(HIP).high().si(),
+                1e-9);
         assertEquals(
                 heavy.liftingWork().value().si(), unsure.liftingWork().high().si(), 1e-9);
         assertEquals(
