@@ -67,8 +67,9 @@ public final class Shares implements Listed {
             "Muscle forces are a model's estimate: no medical or training advice; after injury or surgery ask a clinician."
                     + " Licensed practice and local rules come first.";
 
-    private static final int BAR = 20;
+    private static final int BAR = 10;
     private static final double FULL = 1 + 1e-6;
+    private static final double NOTHING = 5e-4;
 
     private final HeldPosture held;
     private final MuscleModel model;
@@ -541,22 +542,21 @@ public final class Shares implements Listed {
                 rows.add(List.of(
                         state.muscle().words() + (sides(state.muscle()) == Sides.TOTAL ? ", both sides" : ""),
                         bar(used, state.marks().isEmpty()),
-                        percent(used),
-                        percent(Math.min(used, bands[k][0])) + " to " + percent(Math.max(used, bands[k][1])),
+                        banded(used, bands[k]),
                         Force.of(forces.force(state.muscle())),
-                        Force.of(state.capacity()),
                         Ratio.of(state.length()),
                         numbers(state)));
             }
         }
         notes.add(
-                "Share: 5 % of capacity a step; whole where every number was read and lies within what was measured, shaded where one is"
-                        + " from memory or extrapolated. Force and capacity per side, of the trunk both sides together. Band: middle nine tenths of "
-                        + DRAWS + " draws of areas, arms and specific tensions, seed 1.");
+                "Share: 10 % of capacity a step; whole where every number was read and lies within what was measured, shaded where one is"
+                        + " from memory or extrapolated. Used: of capacity, and the middle nine tenths of " + DRAWS
+                        + " draws of areas, arms and specific tensions, seed 1. Force per side, of the trunk both sides together;"
+                        + " length of the fibres over their optimum.");
         notes.add(CAUTION);
         return new Listing(
                 "Muscles: " + held.performance(),
-                List.of("muscle", "share", "used", "band", "force", "capacity", "length/optimum", "numbers"),
+                List.of("muscle", "share", "used", "force", "length", "numbers"),
                 rows,
                 List.copyOf(notes));
     }
@@ -609,12 +609,20 @@ public final class Shares implements Listed {
     }
 
     /**
-     * A bar of one step for each twentieth of capacity, begun ones counted to the nearest; its pattern tells what it rests on, and
+     * A bar of one step for each tenth of capacity, begun ones counted to the nearest; its pattern tells what it rests on, and
      * a mark at its end that more than all of capacity is asked.
      */
     static String bar(double share, boolean read) {
         int steps = (int) Math.rint(BAR * Math.max(0, Math.min(1, share)));
         return (read ? "█" : "▒").repeat(steps) + "·".repeat(BAR - steps) + (share > FULL ? "▶" : "");
+    }
+
+    private static String banded(double used, double... band) {
+        double low = Math.min(used, band[0]);
+        double high = Math.max(used, band[1]);
+        return high < NOTHING
+                ? "0 %, rests"
+                : percent(used) + ", " + percent(low).replace(" %", "") + " to " + percent(high);
     }
 
     private static String percent(double share) {

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Charts and tables of a comparison for a target: measures through the ranges, as bars, over a set, and at equal what. */
 final class TargetTables {
-    private static final int BAR = 20;
+    private static final int BAR = 10;
 
     private TargetTables() {}
 

@@ -372,7 +372,7 @@ class SharesTest {
                 both.curves(TargetMeasure.FORCE, TargetMeasure.OTHERS).curves().size());
         List<List<Object>> bars = both.bars().rows();
         assertEquals(12, bars.size());
-        assertTrue(bars.stream().anyMatch(row -> row.get(2).equals("█".repeat(20))), bars.toString());
+        assertTrue(bars.stream().anyMatch(row -> row.get(2).equals("█".repeat(10))), bars.toString());
     }
 
     /** The shared extensors' pull instead of one equivalent muscle's: with the same arm and inclination the same compression. */
@@ -442,10 +442,10 @@ class SharesTest {
 
     @Test
     void aBarIsAsWideAsTheShareAndItsPatternTellsWhatItRestsOn() {
-        assertEquals("██████████··········", Shares.bar(0.51, true));
-        assertEquals("▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▶", Shares.bar(1.2, false));
-        assertEquals("▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒▒", Shares.bar(1, false));
-        assertEquals("·".repeat(20), Shares.bar(0, true));
+        assertEquals("█████·····", Shares.bar(0.51, true));
+        assertEquals("▒▒▒▒▒▒▒▒▒▒▶", Shares.bar(1.2, false));
+        assertEquals("▒▒▒▒▒▒▒▒▒▒", Shares.bar(1, false));
+        assertEquals("·".repeat(10), Shares.bar(0, true));
     }
 
     /** Lifting shortens the vasti and lowering lengthens them: they use more of their capacity up than down; slowly neither. */

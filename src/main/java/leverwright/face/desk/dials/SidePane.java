@@ -19,12 +19,13 @@ import javafx.scene.layout.VBox;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.model.DialView;
 
-/** The side of the window: the lifter now, the dials of what-if, and the results that the reader keeps in view. */
+/** The side of the window: the lifter now, what muscles use of their capacity, the dials of what-if, and the results that the reader keeps in view. */
 public final class SidePane extends ScrollPane {
 
     private final DeskModel model;
     private final ObservableList<DialView> dials;
     private final NowFigure now;
+    private final NowShares shares;
     private final PinnedResults pinned;
     private final VBox controls = new VBox();
     private final Label none =
@@ -51,6 +52,7 @@ public final class SidePane extends ScrollPane {
         setAccessibleRole(AccessibleRole.PARENT);
         setAccessibleText("Figure and dials");
         now = new NowFigure(model);
+        shares = new NowShares(model);
         pinned = new PinnedResults(model);
         controls.getStyleClass().add("dials");
         none.getStyleClass().addAll("quiet", "no-dials");
@@ -72,7 +74,7 @@ public final class SidePane extends ScrollPane {
         head.getStyleClass().add("side-head");
         VBox whatIf = new VBox(head, before, none, controls);
         whatIf.getStyleClass().add("what-if");
-        VBox all = new VBox(now, whatIf, pinned);
+        VBox all = new VBox(now, shares, whatIf, pinned);
         all.getStyleClass().add("side-content");
         setContent(all);
         dials.addListener(follow);
@@ -119,6 +121,7 @@ public final class SidePane extends ScrollPane {
         model.workbook().removeListener(followHand);
         shown.values().forEach(DialControl::dispose);
         now.dispose();
+        shares.dispose();
         pinned.dispose();
     }
 }
