@@ -27,6 +27,8 @@ public final class Swept {
     private static final Recent<Question, Made> RECENT = new Recent<>(8);
 
     private static final int MOST_MEMBERS = 100;
+    /** Most postures that bands of a long way may ask for. */
+    private static final double MOST_MOVED = 500_000;
 
     private final Performance performance;
     private final Variable<?> turned;
@@ -198,7 +200,12 @@ public final class Swept {
                     settings));
         }
         if (uncertain && !whole) {
-            notes.add("Inputs carry errors; bands are drawn up to " + KeptPoints.WHOLE + " settings only.");
+            boolean drawn = done == all && lines.bandsOfKept(crew);
+            notes.add(
+                    drawn
+                            ? "Bands are those at the settings kept."
+                            : "Inputs carry errors whose bands are not drawn on so long a way; take up to "
+                                    + KeptPoints.WHOLE + " settings for them.");
         }
         notes.addAll(lines.gaps.notes());
         return lines.made(notes, done < all);
@@ -219,6 +226,10 @@ public final class Swept {
         private final double[] row;
         private final KeptPoints kept;
         private final Gaps gaps = new Gaps(turned.name(), turned.unit());
+        /** Ends of the bands at the settings kept of a long way, curve by curve; empty without. */
+        private double[][] low = new double[0][];
+
+        private double[][] high = new double[0][];
 
         Lines(Reading<?>[] readings, boolean bands) {
             this.readings = readings;
@@ -243,6 +254,54 @@ public final class Swept {
                 }
             }
             block.missing.forEach(this::miss);
+        }
+
+        /** Works out the bands at the settings kept, where that is little work beside the way's; tells whether it was all done. */
+        boolean bandsOfKept(Crew crew) {
+            List<Integer> at = kept.points();
+            int inputs = 0;
+            for (Member member : members) {
+                inputs = Math.max(
+                        inputs,
+                        turned.set(member.performance(), places.from())
+                                .uncertainInputs()
+                                .size());
+            }
+            double moved = inputs == 1 ? 21 : inputs == 2 ? 81 : (1 << Math.min(20, inputs)) + 4 * inputs;
+            int count = at.size() * members.size();
+            if (count * moved > MOST_MOVED) {
+                return false;
+            }
+            double[][] lows = new double[width][at.size()];
+            double[][] highs = new double[width][at.size()];
+            int done = new StudyPoints(List.of(readings), true)
+                    .work(
+                            crew,
+                            count,
+                            point -> turned.set(
+                                    members.get(point % members.size()).performance(),
+                                    places.at(at.get(point / members.size()))),
+                            block -> {
+                                for (int i = 0; i < block.count * readings.length; i++) {
+                                    int point = block.from + i / readings.length;
+                                    int curve = point % members.size() * readings.length + i % readings.length;
+                                    lows[curve][point / members.size()] = block.low[i];
+                                    highs[curve][point / members.size()] = block.high[i];
+                                }
+                            });
+            if (done == count) {
+                low = lows;
+                high = highs;
+            }
+            return done == count;
+        }
+
+        private List<@Nullable Double> ends(double... values) {
+            List<@Nullable Double> ends = new ArrayList<>();
+            for (double value : values) {
+                ends.add(Double.isNaN(value) ? null : value);
+            }
+            return ends;
         }
 
         /** Of a long stretch without values the first and the last say enough. */
@@ -276,6 +335,10 @@ public final class Swept {
             int at = member * readings.length + r;
             Reading<?> reading = readings[r];
             String label = label(member, r);
+            if (low.length > 0) {
+                return new Curves.Curve(
+                        label, reading.unit(), reading.sides(), kept.curve(at), ends(low[at]), ends(high[at]));
+            }
             return bands
                     ? new Curves.Curve(
                             label,

@@ -32,6 +32,7 @@ import leverwright.mechanics.body.Lifter;
 import leverwright.mechanics.body.Segment;
 import leverwright.mechanics.exercise.HeldPosture;
 import leverwright.mechanics.exercise.ImpossibleSetting;
+import leverwright.mechanics.exercise.Performance;
 import leverwright.mechanics.exercise.RomanianDeadlift;
 import leverwright.mechanics.numeric.Crew;
 import leverwright.mechanics.working.Curves;
@@ -238,6 +239,27 @@ class SweepTest {
             assertEquals(high, keptHigh, "part " + part);
             assertEquals(gap, keptGap, "part " + part);
         }
+    }
+
+    @Test
+    void aLongWayHasTheBandsOfTheSettingsKept() {
+        Performance unsure =
+                HINGE.barbell(kg(50).plusOrMinus(kg(5))).torsoLean(deg(40)).by(INES);
+        Curves kept = sweep(TORSO_LEAN)
+                .from(deg(10))
+                .to(deg(80))
+                .points(12_000)
+                .of(unsure)
+                .curves(moment(HIP));
+        Curves.Curve hip = kept.curves().get(0);
+        assertEquals(hip.values().size(), hip.low().size());
+        for (int k = 0; k < hip.values().size(); k += 97) {
+            HeldPosture there =
+                    unsure.withSi(TORSO_LEAN, kept.axis().values().get(k)).posture();
+            assertEquals(there.span(moment(HIP)).low(), hip.low().get(k), 0);
+            assertEquals(there.span(moment(HIP)).high(), hip.high().get(k), 0);
+        }
+        assertTrue(kept.notes().contains("Bands are those at the settings kept."));
     }
 
     @Test
