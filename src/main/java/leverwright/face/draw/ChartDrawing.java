@@ -95,7 +95,14 @@ public final class ChartDrawing {
             plotted.add(plot);
         }
         return new Panel.PanelData(
-                curves.axis().name(), axisUnit, unit, plotted, firstInk, present(curves, axisUnit), ghosts);
+                curves.axis().name(),
+                axisUnit,
+                Scale.goByRatio(curves.axis().values()),
+                unit,
+                plotted,
+                firstInk,
+                present(curves, axisUnit),
+                ghosts);
     }
 
     private static boolean isSame(Curves before, Curves.Curve old, Curves now, Curves.Curve curve) {

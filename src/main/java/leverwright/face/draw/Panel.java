@@ -45,6 +45,7 @@ final class Panel {
      *
      * @param setting the name of the setting along the bottom
      * @param settingUnit the unit in which the setting is read
+     * @param byRatio whether the settings go by equal ratios, and so does their axis
      * @param unit the unit in which the values are read
      * @param curves the curves, in those units
      * @param firstInk which curve of the whole chart the first one is, so that no two panels share a look
@@ -54,6 +55,7 @@ final class Panel {
     record PanelData(
             String setting,
             Unit settingUnit,
+            boolean byRatio,
             Unit unit,
             List<PlotCurve> curves,
             int firstInk,
@@ -155,7 +157,7 @@ final class Panel {
                 greatest = Math.max(greatest, x);
             }
         }
-        return Scale.tight(least, greatest, 8);
+        return data.byRatio() ? Scale.byRatio(least, greatest, 8) : Scale.tight(least, greatest, 8);
     }
 
     private Scale valueScale() {
@@ -210,7 +212,9 @@ final class Panel {
 
     private String settingWords() {
         String symbol = data.settingUnit().symbol();
-        return symbol.isEmpty() || symbol.startsWith("°") ? data.setting() : data.setting() + " (" + symbol + ")";
+        String words =
+                symbol.isEmpty() || symbol.startsWith("°") ? data.setting() : data.setting() + " (" + symbol + ")";
+        return data.byRatio() ? words + ", by equal ratios" : words;
     }
 
     private void drawCurves(Plot plot) {

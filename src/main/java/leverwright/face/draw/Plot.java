@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -23,6 +24,10 @@ final class Plot {
     private static final BasicStroke THIN = new BasicStroke(1);
     /** Wider than any plot, so that the library computes no ticks of its own. */
     private static final int NO_TICKS = 1_000_000;
+    /** Curves of up to so many settings are drawn closer on a scale by ratio, each stretch in so many parts. */
+    private static final int FEW = 200;
+
+    private static final int BETWEEN = 8;
 
     private final XYChart chart;
     private final Frame frame;
@@ -82,19 +87,39 @@ final class Plot {
         style.setChartPadding(0);
         style.setPlotMargin(0);
         style.setPlotContentSize(1);
-        style.setXAxisMin(x.from());
-        style.setXAxisMax(x.to());
+        style.setXAxisMin(x.byRatio() ? 0 : x.from());
+        style.setXAxisMax(x.byRatio() ? 1 : x.to());
         style.setYAxisMin(y.from());
         style.setYAxisMax(y.to());
     }
 
     private void add(String name, double[] x, double[] y, int index, XYSeriesRenderStyle look) {
-        XYSeries series = chart.addSeries(name, x, y);
+        double[] settings = horizontal.byRatio() ? closer(x) : x;
+        double[] values = horizontal.byRatio() ? closer(y) : y;
+        double[] places = horizontal.byRatio()
+                ? Arrays.stream(settings).map(horizontal::share).toArray()
+                : settings;
+        XYSeries series = chart.addSeries(name, places, values);
         series.setXYSeriesRenderStyle(look);
         series.setMarker(SeriesMarkers.NONE);
         series.setLineStyle(THIN);
         series.setLineColor(look == XYSeriesRenderStyle.Line ? PlotRecorder.series(index) : CLEAR);
         series.setFillColor(PlotRecorder.series(index));
+    }
+
+    /** Puts numbers evenly between neighbours, so that straight stretches between settings bend as a scale by ratio asks. */
+    private static double[] closer(double[] numbers) {
+        if (numbers.length < 2 || numbers.length > FEW) {
+            return numbers;
+        }
+        double[] closer = new double[(numbers.length - 1) * BETWEEN + 1];
+        for (int i = 0; i < closer.length; i++) {
+            int before = i / BETWEEN;
+            double share = (double) (i % BETWEEN) / BETWEEN;
+            closer[i] =
+                    share == 0 ? numbers[before] : numbers[before] + share * (numbers[before + 1] - numbers[before]);
+        }
+        return closer;
     }
 
     /** Adds the band of a curve as one polygon for every stretch without gaps: along its top and back along its foot. */
@@ -125,7 +150,7 @@ final class Plot {
 
     /** Returns where a value lies across the picture: the plot's width is the axis, without margins. */
     double across(double x) {
-        return frame.left() + (x - horizontal.from()) / (horizontal.to() - horizontal.from()) * frame.width();
+        return frame.left() + horizontal.share(x) * frame.width();
     }
 
     /** Returns whether a setting lies beyond the ends of the axis. */

@@ -60,13 +60,12 @@ public final class PlotArea {
     /** Returns the setting, in SI units, at a place across the picture; beyond the plot its nearer end. */
     public double settingAt(double x) {
         double share = Math.max(0, Math.min(1, (x - frame.left()) / frame.width()));
-        return settingUnit.toSi(horizontal.from() + share * (horizontal.to() - horizontal.from()));
+        return settingUnit.toSi(horizontal.at(share));
     }
 
     /** Returns where a setting, in SI units, lies across the picture. */
     public double across(double setting) {
-        double share = (settingUnit.fromSi(setting) - horizontal.from()) / (horizontal.to() - horizontal.from());
-        return frame.left() + share * frame.width();
+        return frame.left() + horizontal.share(settingUnit.fromSi(setting)) * frame.width();
     }
 
     /** Returns where a value, in SI units, lies down the picture. */

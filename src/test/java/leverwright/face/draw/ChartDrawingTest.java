@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -21,8 +22,8 @@ import leverwright.run.result.CurvesResult;
 import org.junit.jupiter.api.Test;
 
 class ChartDrawingTest {
-    private static final Scale X = new Scale(0, 10, List.of());
-    private static final Scale Y = new Scale(-5, 5, List.of());
+    private static final Scale X = new Scale(0, 10, List.of(), false);
+    private static final Scale Y = new Scale(-5, 5, List.of(), false);
 
     @Test
     void theLibraryPutsPointsWhereTheAxesSay() {
@@ -39,6 +40,47 @@ class ChartDrawingTest {
         assertEquals(440, plot.across(10), 1e-9);
         assertEquals(230, plot.down(-5), 1e-9);
         assertEquals(30, plot.down(5), 1e-9);
+    }
+
+    @Test
+    void settingsByEqualRatiosHaveAnAxisByRatio() {
+        List<Double> settings = List.of(10.0, 20.0, 40.0, 80.0, 160.0);
+        CurvesResult result = curves(settings, List.of(1.0, 2.0, 4.0, 8.0, 16.0));
+        DrawnChart chart = ChartDrawing.draw(result, ChartWish.whole(600, 320));
+        PlotArea plot = chart.plots().get(0);
+        double quarter = (plot.right() - plot.left()) / 4;
+        for (int i = 0; i < 5; i++) {
+            assertEquals(plot.left() + i * quarter, plot.across(settings.get(i)), 1e-9);
+            assertEquals(settings.get(i), plot.settingAt(plot.left() + i * quarter), 1e-9);
+        }
+        List<String> words = words(chart.picture());
+        assertTrue(words.containsAll(List.of("10", "20", "50", "100")), words::toString);
+        assertTrue(words.stream().anyMatch(word -> word.endsWith("by equal ratios")), words::toString);
+        // What is straight between two settings bends on this scale: halfway from 80 to 160 the line is at 12.
+        Shape line = curveLines(chart.picture()).get(0).shape();
+        double across = plot.across(120);
+        assertTrue(line.intersects(across - 1, plot.down(12) - 1, 2, 2));
+    }
+
+    @Test
+    void otherSettingsHaveAnEvenAxis() {
+        for (List<Double> settings : List.of(
+                List.of(10.0, 20.0, 30.0, 40.0),
+                List.of(10.0, 20.0, 40.0, 81.0),
+                List.of(100.0, 110.0, 121.0, 133.1),
+                List.of(10.0, 20.0, 40.0),
+                List.of(0.0, 1.0, 2.0, 4.0))) {
+            assertFalse(Scale.goByRatio(settings), settings::toString);
+        }
+        List<Double> even = new ArrayList<>();
+        List<Double> ratio = new ArrayList<>();
+        for (int i = 0; i < 3000; i++) {
+            // Of each three neighbours one stands elsewhere, as where some of many settings are kept.
+            even.add(10 + 0.03 * (i + (i % 3 == 1 ? 0.4 : 0)));
+            ratio.add(10 * Math.pow(10, (i + (i % 3 == 1 ? 0.4 : 0)) / 3000));
+        }
+        assertFalse(Scale.goByRatio(even));
+        assertTrue(Scale.goByRatio(ratio));
     }
 
     @Test
