@@ -106,7 +106,8 @@ record Scale(double from, double to, List<BigDecimal> ticks, boolean byRatio) {
         for (int i = 0; i <= last; i++) {
             double off = Math.abs(Math.log(settings.get(i) / first) / whole - (double) i / last);
             all &= off < 1e-6;
-            some &= i != last / 4 && i != last / 2 && i != last * 3 / 4 || off < 0.02;
+            boolean looked = i == last / 4 || i == last / 2 || i == last * 3 / 4;
+            some &= !looked || off < 0.02;
         }
         return all || some;
     }
