@@ -30,8 +30,8 @@ if "%~1"=="desk" if exist "%LIB%\fx" (
   set "ARCHIVE="
   if exist "%LIB%\leverwright-desk-%VERSION%.aot" set ARCHIVE="-XX:AOTCache=%LIB%\leverwright-desk-%VERSION%.aot" -Xlog:aot*=off:stderr
   if exist "%LIB%\leverwright-desk-%VERSION%.jsa" set ARCHIVE="-XX:SharedArchiveFile=%LIB%\leverwright-desk-%VERSION%.jsa" -Xlog:cds*=off:stderr
-  set WINDOW=-Xms72m -Xmn40m -XX:MinHeapFreeRatio=15 -XX:MaxHeapFreeRatio=30 -XX:-UsePerfData --module-path "%LIB%\fx" --add-modules javafx.controls --enable-native-access=javafx.graphics
-  if %FEATURE% GEQ 23 set WINDOW=-Xms72m -Xmn40m -XX:MinHeapFreeRatio=15 -XX:MaxHeapFreeRatio=30 -XX:-UsePerfData --module-path "%LIB%\fx" --add-modules javafx.controls --enable-native-access=javafx.graphics --sun-misc-unsafe-memory-access=allow
+  set WINDOW=-Xms88m -Xmn52m -XX:MinHeapFreeRatio=15 -XX:MaxHeapFreeRatio=30 -XX:-UsePerfData --module-path "%LIB%\fx" --add-modules javafx.controls --enable-native-access=javafx.graphics
+  if %FEATURE% GEQ 23 set WINDOW=-Xms88m -Xmn52m -XX:MinHeapFreeRatio=15 -XX:MaxHeapFreeRatio=30 -XX:-UsePerfData --module-path "%LIB%\fx" --add-modules javafx.controls --enable-native-access=javafx.graphics --sun-misc-unsafe-memory-access=allow
 )
 "%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Djdk.reflect.useNativeAccessorOnly=true -Xlog:disable -Xlog:all=error:stderr %ARCHIVE% ^
   -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dsun.stdout.encoding=UTF-8 ^
