@@ -4,10 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 import leverwright.face.desk.model.DeskHome;
 import org.jspecify.annotations.Nullable;
 
@@ -18,9 +16,6 @@ public final class DeskApp extends Application {
     private static volatile Request asked = new Request(List.of(), Optional.empty(), false);
 
     private static volatile @Nullable Launching launching;
-
-    /** How long a window that has just come up does nothing, so that a key pressed meanwhile is drawn before all else. */
-    private static final Duration FOR_THE_FIRST_KEY = Duration.millis(60);
 
     /**
      * What the first windows are to show.
@@ -66,11 +61,8 @@ public final class DeskApp extends Application {
         }
         desk.begin(asked, ready, first);
         Executor afterPicture = task -> FirstFrame.of(first.getScene(), task);
-        afterPicture.execute(() -> {
-            PauseTransition pause = new PauseTransition(FOR_THE_FIRST_KEY);
-            pause.setOnFinished(event -> home.goOn(afterPicture));
-            pause.play();
-        });
+        // A key that was pressed while the window came up is drawn before all else.
+        afterPicture.execute(() -> afterPicture.execute(() -> afterPicture.execute(() -> home.goOn(afterPicture))));
         if (asked.rehearsal()) {
             Rehearsal.of(desk, asked.files().get(0));
         }
