@@ -543,6 +543,12 @@ public final class HeldPosture {
             remarks.add(new StandingWords(this).text());
         }
         feetSlip().ifPresent(remarks::add);
+        for (Load load : layout.loads()) {
+            if (load.name().startsWith("band") && load.forceX() == 0 && load.forceY() == 0) {
+                remarks.add("The " + load.name() + " is slack in this posture: it is no longer than at rest and pulls"
+                        + " nothing. Tie it farther away, or take a shorter one.");
+            }
+        }
         remarks.addAll(performance.exercise().remarks(layout));
         return List.copyOf(remarks);
     }

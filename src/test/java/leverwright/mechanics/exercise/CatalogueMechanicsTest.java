@@ -20,6 +20,7 @@ import leverwright.mechanics.load.ForceLoad;
 import leverwright.mechanics.load.LeverLoad;
 import leverwright.mechanics.load.Load;
 import leverwright.mechanics.load.MassLoad;
+import leverwright.mechanics.load.Resistances;
 import leverwright.mechanics.measure.Mass;
 import leverwright.mechanics.numeric.Vector;
 import leverwright.mechanics.posture.Configuration;
@@ -308,6 +309,13 @@ class CatalogueMechanicsTest {
                 .by(ines)
                 .posture();
         assertTrue(held.notes().stream().anyMatch(note -> note.startsWith("Friction holds the sled")));
+        HeldPosture slack = Exercises.backSquat()
+                .band(Resistances.band(cm(400)).stretched(cm(30), newtons(70)), cm(15), cm(0))
+                .by(ines)
+                .posture();
+        assertTrue(
+                slack.notes().stream().anyMatch(note -> note.startsWith("The band is slack")),
+                slack.notes().toString());
         HeldPosture slides = Exercises.hipThrust()
                 .with(SetupKnobs.BENCH_FORCE, newtons(1500))
                 .by(ines)
