@@ -31,7 +31,14 @@ class DeskPackagedTest {
     @Test
     void withoutADisplayOneLineSaysSoAndTheWorkbookComesInTheTerminal() throws Exception {
         Outcome outcome = run(Map.of(), "desk", DEMO);
-        assertEquals(1, outcome.err.lines().count(), outcome.err);
+        // a slow machine says besides how far it is
+        assertEquals(
+                1,
+                outcome.err
+                        .lines()
+                        .filter(line -> !line.startsWith("leverwright: still computing"))
+                        .count(),
+                outcome.err);
         assertTrue(outcome.err.startsWith("leverwright: no window: "), outcome.err);
         assertEquals(0, outcome.code);
         assertTrue(outcome.out.contains("At 45 degrees, who carries the bar?"), outcome.out);
