@@ -37,8 +37,8 @@ public final class Require {
      */
     public static double within(double value, double least, double most, String quantity, String unit) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(quantity + " is " + text(value) + withUnit(unit) + "; allowed: "
-                    + text(least) + " to " + text(most) + withUnit(unit));
+            throw new IllegalArgumentException(quantity + " is " + refused(value, least, most) + withUnit(unit)
+                    + "; allowed: " + text(least) + " to " + text(most) + withUnit(unit));
         }
         return value;
     }
@@ -52,10 +52,17 @@ public final class Require {
      */
     public static double positive(double value, double most, String quantity, String unit) {
         if (!(value > 0 && value <= most)) {
-            throw new IllegalArgumentException(quantity + " is " + text(value) + withUnit(unit)
-                    + "; allowed: greater than 0, at most " + text(most) + withUnit(unit));
+            throw new IllegalArgumentException(quantity + " is " + refused(value, Double.MIN_VALUE, most)
+                    + withUnit(unit) + "; allowed: greater than 0, at most " + text(most) + withUnit(unit));
         }
         return value;
+    }
+
+    /** A refused number, in all its digits where fewer would read like an allowed one. */
+    private static String refused(double value, double least, double most) {
+        String text = text(value);
+        double read = Double.parseDouble(text);
+        return read >= least && read <= most ? Double.toString(value) : text;
     }
 
     /** The number as people write it, in six digits where it has more. */

@@ -136,7 +136,7 @@ class PopulationTest {
         assertTrue(message(() -> population(Sex.FEMALE).limb(ines, Segment.TRUNK, 50))
                 .contains("trunk"));
         assertTrue(message(() -> ines.limbs(percent(150))).contains("1.25"));
-        assertTrue(message(() -> population(Sex.MALE).random(1, 0)).contains("1.0 to"));
+        assertTrue(message(() -> population(Sex.MALE).random(1, 0)).contains("allowed: 1 to"));
     }
 
     private static double quantile(List<Lifter> people, ToDoubleFunction<Lifter> value, double part) {
