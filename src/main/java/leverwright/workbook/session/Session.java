@@ -98,20 +98,6 @@ public final class Session implements ScriptAdvisor, AutoCloseable {
     public static void prepare(boolean trusted) {
         Prepared prepared = new Prepared(trusted);
         prepared.shell.begin();
-        take(prepared);
-    }
-
-    /**
-     * Begins to start a worker alone for the session that will be opened next, which may need no compiler.
-     *
-     * @param trusted whether that session will be trusted
-     * @throws java.io.UncheckedIOException when no worker can be started
-     */
-    public static void prepareWorker(boolean trusted) {
-        take(new Prepared(trusted));
-    }
-
-    private static void take(Prepared prepared) {
         Prepared before = PREPARED.getAndSet(prepared);
         if (before != null) {
             before.discard();

@@ -32,6 +32,7 @@ import leverwright.face.desk.model.Starter;
 import leverwright.face.desk.style.DeskStyle;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
@@ -181,6 +182,7 @@ class EditorsTest {
     }
 
     @Test
+    @Tag("minute")
     void textOfModelAndEditorsAgreeAfterAnyEditsUndoRedoAndMoves() throws Exception {
         long seed = System.nanoTime();
         Random random = new Random(seed);
