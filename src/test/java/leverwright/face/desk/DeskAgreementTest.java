@@ -76,7 +76,7 @@ class DeskAgreementTest extends AtTheWindow {
     @Test
     @Tag("minute")
     void manyRandomDeedsLeaveWindowFileAndCleanRunAgreeing() throws Exception {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(50);
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
         do {
             agree(new Random().nextLong(), 40, 10);
             bench.close();
