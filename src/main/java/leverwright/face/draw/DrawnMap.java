@@ -6,4 +6,4 @@ package leverwright.face.draw;
  * @param picture the drawing
  * @param area the places of its settings
  */
-public record DrawnMap(Picture picture, MapArea area) {}
+public record DrawnMap(Picture picture, PlotArea area) {}

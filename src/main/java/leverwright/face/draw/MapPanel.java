@@ -90,8 +90,8 @@ final class MapPanel {
         return found;
     }
 
-    MapArea area() {
-        return new MapArea(frame, x, y, acrossUnit, upUnit);
+    PlotArea area() {
+        return new PlotArea(frame, x, y, acrossUnit, upUnit, 0, 0);
     }
 
     List<Mark> marks() {

@@ -2,7 +2,7 @@ package leverwright.face.draw;
 
 import leverwright.mechanics.measure.Unit;
 
-/** One plot of a chart as it was drawn: which value lies where. Places are in picture units, values in SI units. */
+/** One plot of a chart, or a map, as it was drawn: which value lies where; upwards on a map lies its second setting. Places are in picture units, values in SI units. */
 public final class PlotArea {
     private final Plot.Frame frame;
     private final Scale horizontal;
@@ -72,6 +72,17 @@ public final class PlotArea {
     public double down(double value) {
         double share = (unit.fromSi(value) - vertical.from()) / (vertical.to() - vertical.from());
         return frame.bottom() - share * frame.height();
+    }
+
+    /** Returns the value, in SI units, at a place down the picture; beyond the plot its nearer end. */
+    public double valueAt(double y) {
+        double share = Math.max(0, Math.min(1, (frame.bottom() - y) / frame.height()));
+        return unit.toSi(vertical.from() + share * (vertical.to() - vertical.from()));
+    }
+
+    /** Returns whether a place lies within the plot, with some air at its edges. */
+    public boolean reaches(double x, double y) {
+        return reaches(x) && y >= frame.top() - 4 && y <= frame.bottom() + 4;
     }
 
     /** Returns whether a place across the picture lies within the plot, with some air at its edges. */

@@ -5,6 +5,7 @@ import leverwright.face.draw.ChartDrawing;
 import leverwright.face.draw.FigureDrawing;
 import leverwright.face.draw.MapDrawing;
 import leverwright.face.draw.Markup;
+import leverwright.face.draw.Picture;
 import leverwright.face.draw.SvgText;
 import leverwright.face.draw.ValueText;
 import leverwright.mechanics.working.Working;
@@ -109,19 +110,28 @@ final class ResultHtml {
     }
 
     private static String curves(CurvesResult curves, String id) {
-        return "<figure>\n" + caption(curves.title().isEmpty() ? curves.curves().title() : curves.title())
-                + "<div class=\"broad\">" + SvgText.element(ChartDrawing.of(curves), id) + "</div>\n"
-                + "<div class=\"narrow\">"
-                + SvgText.element(ChartDrawing.of(curves, PHONE_WIDTH, PHONE_HEIGHT), id + "-narrow")
-                + "</div>\n</figure>\n" + TableHtml.numbers(curves.curves());
+        return plot(
+                curves.title().isEmpty() ? curves.curves().title() : curves.title(),
+                ChartDrawing.of(curves),
+                ChartDrawing.of(curves, PHONE_WIDTH, PHONE_HEIGHT),
+                id,
+                TableHtml.numbers(curves.curves()));
     }
 
     private static String map(MapResult map, String id) {
-        return "<figure>\n" + caption(map.title().isEmpty() ? map.map().title() : map.title())
-                + "<div class=\"broad\">" + SvgText.element(MapDrawing.of(map), id) + "</div>\n"
-                + "<div class=\"narrow\">"
-                + SvgText.element(MapDrawing.of(map, PHONE_WIDTH, PHONE_WIDTH), id + "-narrow")
-                + "</div>\n</figure>\n" + TableHtml.numbers(map.map());
+        return plot(
+                map.title().isEmpty() ? map.map().title() : map.title(),
+                MapDrawing.of(map),
+                MapDrawing.of(map, PHONE_WIDTH, PHONE_WIDTH),
+                id,
+                TableHtml.numbers(map.map()));
+    }
+
+    /** A drawing in a broad and a narrow form, of which the page shows the one that fits, and its numbers. */
+    private static String plot(String title, Picture broad, Picture narrow, String id, String numbers) {
+        return "<figure>\n" + caption(title) + "<div class=\"broad\">" + SvgText.element(broad, id)
+                + "</div>\n<div class=\"narrow\">" + SvgText.element(narrow, id + "-narrow") + "</div>\n</figure>\n"
+                + numbers;
     }
 
     private static String figure(FigureResult figure, String id) {

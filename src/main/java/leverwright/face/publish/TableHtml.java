@@ -1,9 +1,6 @@
 package leverwright.face.publish;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import leverwright.face.draw.Markup;
 import leverwright.face.draw.ValueText;
 import leverwright.mechanics.measure.NumberText;
@@ -98,7 +95,7 @@ final class TableHtml {
 
     /** Returns the numbers of a chart, at most fifteen settings, in a table that unfolds. */
     static String numbers(Curves curves) {
-        List<Integer> chosen = chosen(curves.axis().values().size(), MOST_ROWS);
+        List<Integer> chosen = curves.axis().chosen(MOST_ROWS);
         StringBuilder html = new StringBuilder("<details class=\"numbers\"><summary>The numbers</summary>\n"
                 + "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"The numbers\"><table>\n<thead><tr>"
                 + "<th scope=\"col\" class=\"right\">"
@@ -129,8 +126,8 @@ final class TableHtml {
                 + "<div class=\"wide\" tabindex=\"0\" role=\"group\" aria-label=\"The numbers\"><table>\n<caption>"
                 + Markup.text(heading(map.name(), map.unit())) + "</caption>\n<thead><tr><th scope=\"col\">"
                 + Markup.text(map.up().name() + " \\ " + map.across().name()) + "</th>");
-        List<Integer> columns = chosen(map.columns(), MOST_NODES);
-        List<Integer> rows = chosen(map.rows(), MOST_NODES);
+        List<Integer> columns = map.across().chosen(MOST_NODES);
+        List<Integer> rows = map.up().chosen(MOST_NODES);
         for (int column : columns) {
             html.append("<th scope=\"col\" class=\"right\">"
                     + Markup.text(
@@ -155,14 +152,5 @@ final class TableHtml {
 
     private static String heading(String name, Unit unit) {
         return unit.symbol().isEmpty() ? name : name + " (" + unit.symbol() + ")";
-    }
-
-    private static List<Integer> chosen(int count, int most) {
-        Set<Integer> chosen = new LinkedHashSet<>();
-        int rows = Math.min(count, most);
-        for (int i = 0; i < rows; i++) {
-            chosen.add(rows == 1 ? 0 : (int) Math.round((double) i * (count - 1) / (rows - 1)));
-        }
-        return new ArrayList<>(chosen);
     }
 }

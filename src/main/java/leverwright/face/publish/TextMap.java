@@ -16,16 +16,16 @@ final class TextMap {
 
     static List<String> of(ContourMap map, int width, PlainText form) {
         List<String> heads = new ArrayList<>();
-        List<Integer> rows = chosen(map.rows(), MOST);
+        List<Integer> rows = map.up().chosen(MOST);
         for (int row : rows) {
             heads.add(form.line(
                     ValueText.setting(map.up().unit(), map.up().values().get(row))));
         }
         int head = heads.stream().mapToInt(PlainText::columns).max().orElse(0);
-        List<Integer> columns = chosen(map.columns(), MOST);
+        List<Integer> columns = map.across().chosen(MOST);
         List<List<String>> cells = cells(map, rows, columns, form);
         while (columns.size() > 2 && head + whole(cells) > width) {
-            columns = chosen(map.columns(), columns.size() - 1);
+            columns = map.across().chosen(columns.size() - 1);
             cells = cells(map, rows, columns, form);
         }
         List<String> lines = new ArrayList<>(List.of(form.line(map.up().name())));
@@ -83,14 +83,5 @@ final class TextMap {
 
     private static int whole(List<List<String>> cells) {
         return widths(cells).stream().mapToInt(width -> width + GUTTER.length()).sum();
-    }
-
-    private static List<Integer> chosen(int count, int most) {
-        List<Integer> chosen = new ArrayList<>();
-        int shown = Math.min(most, count);
-        for (int i = 0; i < shown; i++) {
-            chosen.add((int) Math.round((double) i * (count - 1) / (shown - 1)));
-        }
-        return chosen;
     }
 }

@@ -18,8 +18,8 @@ final class MapTable {
     private MapTable() {}
 
     static Listing of(ContourMap map) {
-        List<Integer> columns = chosen(map.columns());
-        List<Integer> rows = chosen(map.rows());
+        List<Integer> columns = map.across().chosen(MOST);
+        List<Integer> rows = map.up().chosen(MOST);
         List<String> notes = new ArrayList<>(map.notes());
         if (columns.size() < map.columns() || rows.size() < map.rows()) {
             notes.add(
@@ -58,14 +58,5 @@ final class MapTable {
                             : Found.value(map.name(), map.unit(), map.sides(), value, "read off the posture"));
         }
         return line;
-    }
-
-    private static List<Integer> chosen(int count) {
-        List<Integer> chosen = new ArrayList<>();
-        int shown = Math.min(MOST, count);
-        for (int i = 0; i < shown; i++) {
-            chosen.add((int) Math.rint((double) i * (count - 1) / (shown - 1)));
-        }
-        return chosen;
     }
 }

@@ -62,6 +62,21 @@ public record Curves(
                 }
             }
         }
+
+        /**
+         * Returns which of the values stand in a table, counted from 0: all of a few; of more, both ends and others about evenly
+         * between.
+         *
+         * @param most how many the table has room for, at least 2
+         */
+        public List<Integer> chosen(int most) {
+            List<Integer> chosen = new ArrayList<>();
+            int shown = Math.min(most, values.size());
+            for (int i = 0; i < shown; i++) {
+                chosen.add(shown == 1 ? 0 : (int) Math.round((double) i * (values.size() - 1) / (shown - 1)));
+            }
+            return chosen;
+        }
     }
 
     /**

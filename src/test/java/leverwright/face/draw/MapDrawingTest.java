@@ -67,12 +67,12 @@ class MapDrawingTest {
 
     @Test
     void placesAndSettingsAreEachOthersInverse() {
-        MapArea area = MapDrawing.draw(sample, new MapWish(600, 400, new MapWindow(0.5, 1, 20, 60), null))
+        PlotArea area = MapDrawing.draw(sample, new MapWish(600, 400, new MapWindow(0.5, 1, 20, 60), null))
                 .area();
-        assertEquals(0.5, area.acrossAt(area.left()), 1e-12);
-        assertEquals(60, area.upAt(area.top()), 1e-12);
-        assertEquals(0.7, area.acrossAt(area.across(0.7)), 1e-12);
-        assertEquals(33, area.upAt(area.down(33)), 1e-12);
+        assertEquals(0.5, area.settingAt(area.left()), 1e-12);
+        assertEquals(60, area.valueAt(area.top()), 1e-12);
+        assertEquals(0.7, area.settingAt(area.across(0.7)), 1e-12);
+        assertEquals(33, area.valueAt(area.down(33)), 1e-12);
     }
 
     @Test

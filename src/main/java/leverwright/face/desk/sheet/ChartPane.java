@@ -5,14 +5,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
-import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import leverwright.face.desk.model.DeskModel;
@@ -29,9 +25,8 @@ import org.jspecify.annotations.Nullable;
  * A chart that answers: it reads out the computed point nearest to the mouse or, with the arrow keys, to a mark; a click or
  * Enter sets the dial behind its axis to that point; dragging across it shows a stretch alone.
  */
-final class ChartPane extends PicturePane<DrawnChart> {
+final class ChartPane extends ReadingPane<DrawnChart> {
 
-    private static final int LEAST = 280;
     private static final double HEIGHT_SHARE = 0.52;
     private static final int LOWEST = 220;
     private static final int HIGHEST = 340;
@@ -40,46 +35,18 @@ final class ChartPane extends PicturePane<DrawnChart> {
 
     private final Line crosshair = new Line();
     private final List<Circle> dots = new ArrayList<>();
-    private final Label readout = new Label();
-    private final Region stretch = new Region();
-    private final ReadOnlyBooleanWrapper whole = new ReadOnlyBooleanWrapper(true);
     private @Nullable CurvesResult result;
     private @Nullable Curves ghost;
     private double from = Double.NaN;
     private double to = Double.NaN;
     private int at = -1;
-    private boolean byMouse;
-    private double pressed = Double.NaN;
-    private boolean dragging;
 
     ChartPane(DeskModel model) {
-        super(model, DrawnChart::picture, LEAST);
-        getStyleClass().add("chart");
-        setFocusTraversable(true);
+        super(model, DrawnChart::picture);
         crosshair.getStyleClass().add("crosshair");
-        readout.getStyleClass().add("readout");
-        stretch.getStyleClass().add("stretch");
-        for (Region each : new Region[] {readout, stretch}) {
-            each.setManaged(false);
-            each.setVisible(false);
-            each.setMouseTransparent(true);
-        }
         crosshair.setManaged(false);
         crosshair.setVisible(false);
-        over().getChildren().addAll(stretch, crosshair, readout);
-        over().setMouseTransparent(true);
-        setOnMouseMoved(event -> read(event.getX()));
-        setOnMouseEntered(event -> read(event.getX()));
-        setOnMouseExited(event -> forget());
-        setOnMousePressed(this::press);
-        setOnMouseDragged(this::drag);
-        setOnMouseReleased(this::release);
-        setOnKeyPressed(this::key);
-        focusedProperty().addListener((property, before, now) -> {
-            if (!now) {
-                forget();
-            }
-        });
+        over().getChildren().add(1, crosshair);
     }
 
     /** Shows curves, and those of before behind them. */
@@ -91,29 +58,25 @@ final class ChartPane extends PicturePane<DrawnChart> {
         if (last != null && !last.curves().axis().equals(now.curves().axis())) {
             from = Double.NaN;
             to = Double.NaN;
-            whole.set(true);
+            setWhole(true);
             at = -1;
         }
         boolean moved = last != null
                 && !Objects.equals(last.curves().current(), now.curves().current());
         result = now;
         ghost = before;
-        if (moved && !byMouse && at != ChartReadout.present(now.curves())) {
+        if (moved && !isByMouse() && at != ChartReadout.present(now.curves())) {
             // The dial went elsewhere: the keys go on from there.
             forget();
         }
         redraw();
     }
 
-    /** Returns whether the whole chart is shown, and no stretch of it. */
-    ReadOnlyBooleanProperty whole() {
-        return whole.getReadOnlyProperty();
-    }
-
+    @Override
     void showWhole() {
         from = Double.NaN;
         to = Double.NaN;
-        whole.set(true);
+        setWhole(true);
         redraw();
     }
 
@@ -146,25 +109,28 @@ final class ChartPane extends PicturePane<DrawnChart> {
 
     @Override
     void shown(DrawnChart drawing) {
-        if (at >= 0 && readout.isVisible()) {
+        if (at >= 0 && isReadOut()) {
             mark(at);
         }
     }
 
-    private void read(double x) {
+    @Override
+    boolean reaches(double x, double y) {
+        DrawnChart chart = drawn();
+        return chart != null
+                && result != null
+                && !chart.plots().isEmpty()
+                && chart.plots().get(0).reaches(x / factor());
+    }
+
+    @Override
+    void read(double x, double y) {
         DrawnChart chart = drawn();
         CurvesResult now = result;
-        if (chart == null || now == null || chart.plots().isEmpty()) {
-            return;
+        if (chart != null && now != null) {
+            at = ChartReadout.nearest(now.curves(), chart.plots().get(0).settingAt(x / factor()), from, to);
+            mark(at);
         }
-        PlotArea plot = chart.plots().get(0);
-        if (!plot.reaches(x / factor())) {
-            forget();
-            return;
-        }
-        byMouse = true;
-        at = ChartReadout.nearest(now.curves(), plot.settingAt(x / factor()), from, to);
-        mark(at);
     }
 
     private void mark(int index) {
@@ -185,15 +151,7 @@ final class ChartPane extends PicturePane<DrawnChart> {
         crosshair.setEndY(last.bottom() * factor());
         crosshair.setVisible(true);
         placeDots(chart, index, across);
-        String words = ChartReadout.words(now.curves(), chart.curves(), index);
-        readout.setText(words);
-        readout.setVisible(true);
-        readout.autosize();
-        double width = readout.prefWidth(-1);
-        double height = readout.prefHeight(-1);
-        double left = across + 12 + width > getWidth() ? across - 12 - width : across + 12;
-        readout.resizeRelocate(Math.max(0, left), first.top() * factor() + 4, width, height);
-        setAccessibleText(words.replace('\n', ';'));
+        say(ChartReadout.words(now.curves(), chart.curves(), index), across, height -> first.top() * factor() + 4);
     }
 
     private void placeDots(DrawnChart chart, int index, double across) {
@@ -218,58 +176,44 @@ final class ChartPane extends PicturePane<DrawnChart> {
         }
     }
 
-    private void hide() {
+    @Override
+    void hide() {
+        super.hide();
         crosshair.setVisible(false);
-        readout.setVisible(false);
         dots.forEach(dot -> dot.setVisible(false));
     }
 
-    /** Reads nothing out any more; keys begin at the present setting again. */
-    private void forget() {
-        hide();
+    @Override
+    void forget() {
+        super.forget();
         at = -1;
-        byMouse = false;
     }
 
-    private void press(MouseEvent event) {
-        requestFocus();
-        pressed = event.getButton() == MouseButton.PRIMARY ? event.getX() : Double.NaN;
-        dragging = false;
+    /** Only the way across counts: a chart is dragged over from side to side. */
+    @Override
+    boolean isFar(Point2D pressed, Point2D now) {
+        return Math.abs(now.getX() - pressed.getX()) > DRAG;
     }
 
-    private void drag(MouseEvent event) {
-        if (Double.isNaN(pressed) || drawn() == null) {
-            return;
-        }
-        dragging |= Math.abs(event.getX() - pressed) > DRAG;
-        if (dragging) {
-            hide();
-            PlotArea plot = drawn().plots().get(0);
-            PlotArea last = drawn().plots().get(drawn().plots().size() - 1);
-            double left = Math.max(Math.min(pressed, event.getX()), plot.left() * factor());
-            double right = Math.min(Math.max(pressed, event.getX()), plot.right() * factor());
-            double top = plot.top() * factor();
-            stretch.resizeRelocate(left, top, Math.max(0, right - left), last.bottom() * factor() - top);
-            stretch.setVisible(true);
-        }
+    @Override
+    Bounds dragged(Point2D pressed, Point2D now) {
+        List<PlotArea> plots = Objects.requireNonNull(drawn()).plots();
+        PlotArea first = plots.get(0);
+        double top = first.top() * factor();
+        double bottom = plots.get(plots.size() - 1).bottom() * factor();
+        double left = first.left() * factor();
+        return between(
+                new Point2D(pressed.getX(), top),
+                new Point2D(now.getX(), bottom),
+                new BoundingBox(left, top, first.right() * factor() - left, bottom - top));
     }
 
-    private void release(MouseEvent event) {
-        stretch.setVisible(false);
-        DrawnChart chart = drawn();
-        if (Double.isNaN(pressed) || chart == null) {
-            return;
-        }
-        PlotArea plot = chart.plots().get(0);
-        double one = plot.settingAt(pressed / factor());
-        double two = plot.settingAt(event.getX() / factor());
-        if (dragging) {
-            showStretch(Math.min(one, two), Math.max(one, two));
-        } else if (plot.reaches(event.getX() / factor())) {
-            read(event.getX());
-            setDial();
-        }
-        pressed = Double.NaN;
+    @Override
+    void showDragged(Point2D pressed, Point2D now) {
+        PlotArea plot = Objects.requireNonNull(drawn()).plots().get(0);
+        double one = plot.settingAt(pressed.getX() / factor());
+        double two = plot.settingAt(now.getX() / factor());
+        showStretch(Math.min(one, two), Math.max(one, two));
     }
 
     /** Shows a stretch of settings alone, if a few computed points lie in it. */
@@ -284,7 +228,7 @@ final class ChartPane extends PicturePane<DrawnChart> {
         if (inside >= FEWEST_IN_STRETCH) {
             from = least;
             to = greatest;
-            whole.set(false);
+            setWhole(false);
             redraw();
         }
     }
@@ -295,7 +239,8 @@ final class ChartPane extends PicturePane<DrawnChart> {
         return now == null ? Optional.empty() : DialMatch.of(model().dials(), now.curves());
     }
 
-    private void setDial() {
+    @Override
+    void setDials() {
         CurvesResult now = result;
         if (now != null && at >= 0) {
             double setting = now.curves().axis().values().get(at);
@@ -303,7 +248,8 @@ final class ChartPane extends PicturePane<DrawnChart> {
         }
     }
 
-    private void key(KeyEvent event) {
+    @Override
+    void key(KeyEvent event) {
         CurvesResult now = result;
         if (now == null || event.isShortcutDown() || event.isAltDown()) {
             return;
@@ -318,7 +264,7 @@ final class ChartPane extends PicturePane<DrawnChart> {
             case HOME -> 0;
             case END -> last;
             case ENTER, SPACE -> {
-                setDial();
+                setDials();
                 yield start;
             }
             case PLUS, ADD, EQUALS -> {
@@ -334,7 +280,7 @@ final class ChartPane extends PicturePane<DrawnChart> {
         };
         if (next >= 0 || event.getCode().isNavigationKey()) {
             at = ChartReadout.within(now.curves(), Math.max(0, Math.min(last, next)), from, to);
-            byMouse = false;
+            markedByKey();
             mark(at);
             event.consume();
         } else if (next == -2) {
@@ -343,11 +289,11 @@ final class ChartPane extends PicturePane<DrawnChart> {
     }
 
     private int escape(int start) {
-        if (!whole.get()) {
+        if (!whole().get()) {
             showWhole();
             return start;
         }
-        boolean shown = readout.isVisible();
+        boolean shown = isReadOut();
         forget();
         return shown ? -2 : -1;
     }
@@ -357,9 +303,8 @@ final class ChartPane extends PicturePane<DrawnChart> {
         List<Double> axis = curves.axis().values();
         double least = Double.isNaN(from) ? axis.get(0) : from;
         double greatest = Double.isNaN(to) ? axis.get(axis.size() - 1) : to;
-        double quarter = (greatest - least) / 4;
-        double middle = Math.max(least + quarter, Math.min(greatest - quarter, axis.get(index)));
-        showStretch(middle - quarter, middle + quarter);
+        double[] ends = half(least, greatest, axis.get(index));
+        showStretch(ends[0], ends[1]);
     }
 
     /** Returns the point of the pane at which a computed point is read out; for tests and tools. */
@@ -372,10 +317,5 @@ final class ChartPane extends PicturePane<DrawnChart> {
         PlotArea plot = chart.plots().get(0);
         double across = plot.across(now.curves().axis().values().get(index)) * factor();
         return Optional.of(new Point2D(across, (plot.top() + plot.bottom()) / 2 * factor()));
-    }
-
-    /** Returns what is read out now; empty when nothing is. */
-    String readoutWords() {
-        return readout.isVisible() ? readout.getText() : "";
     }
 }

@@ -4,22 +4,19 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
-import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import leverwright.face.desk.model.DeskModel;
 import leverwright.face.desk.model.DialView;
 import leverwright.face.draw.DrawnMap;
-import leverwright.face.draw.MapArea;
 import leverwright.face.draw.MapDrawing;
 import leverwright.face.draw.MapWindow;
 import leverwright.face.draw.MapWish;
+import leverwright.face.draw.PlotArea;
+import leverwright.face.draw.ValueText;
 import leverwright.mechanics.working.ContourMap;
 import leverwright.mechanics.working.Curves;
 import leverwright.run.result.MapResult;
@@ -29,57 +26,31 @@ import org.jspecify.annotations.Nullable;
  * A map that answers: it reads out the computed node nearest to the mouse or, with the arrow keys, to a mark; a click or Enter
  * sets the dials behind its sides to that node; dragging a rectangle shows that part alone.
  */
-final class MapPane extends PicturePane<DrawnMap> {
+final class MapPane extends ReadingPane<DrawnMap> {
 
-    private static final int LEAST = 280;
     private static final double HEIGHT_SHARE = 0.68;
     private static final int LOWEST = 260;
     private static final int HIGHEST = 440;
-    private static final double DRAG = 5;
     private static final int FEWEST_IN_PART = 3;
     private static final int LEAP = 10;
+    private static final double AIR = 12;
 
     private final Circle dot = new Circle(4);
-    private final Label readout = new Label();
-    private final Region part = new Region();
-    private final ReadOnlyBooleanWrapper whole = new ReadOnlyBooleanWrapper(true);
     private @Nullable MapResult result;
     private @Nullable ContourMap ghost;
     private @Nullable MapWindow window;
     private @Nullable Node at;
-    private @Nullable Point2D pressed;
-    private boolean dragging;
 
     /** A node of the map, counted from 0 at the left and at the foot. */
     private record Node(int column, int row) {}
 
     MapPane(DeskModel model) {
-        super(model, DrawnMap::picture, LEAST);
-        getStyleClass().addAll("chart", "map");
-        setFocusTraversable(true);
+        super(model, DrawnMap::picture);
+        getStyleClass().add("map");
         dot.getStyleClass().add("readout-dot");
         dot.setManaged(false);
         dot.setVisible(false);
-        readout.getStyleClass().add("readout");
-        part.getStyleClass().add("stretch");
-        for (Region each : new Region[] {readout, part}) {
-            each.setManaged(false);
-            each.setVisible(false);
-            each.setMouseTransparent(true);
-        }
-        over().getChildren().addAll(part, dot, readout);
-        over().setMouseTransparent(true);
-        setOnMouseMoved(event -> read(event.getX(), event.getY()));
-        setOnMouseExited(event -> hide());
-        setOnMousePressed(this::press);
-        setOnMouseDragged(this::drag);
-        setOnMouseReleased(this::release);
-        setOnKeyPressed(this::key);
-        focusedProperty().addListener((property, before, now) -> {
-            if (!now) {
-                hide();
-            }
-        });
+        over().getChildren().add(1, dot);
     }
 
     /** Shows a map, and the one of before behind it. */
@@ -92,22 +63,25 @@ final class MapPane extends PicturePane<DrawnMap> {
                 && !(last.map().across().equals(now.map().across())
                         && last.map().up().equals(now.map().up()))) {
             window = null;
-            whole.set(true);
+            setWhole(true);
             at = null;
         }
+        boolean moved = last != null
+                && !(Objects.equals(last.map().presentAcross(), now.map().presentAcross())
+                        && Objects.equals(last.map().presentUp(), now.map().presentUp()));
         result = now;
         ghost = before;
+        if (moved && !isByMouse() && !present(now.map()).equals(at)) {
+            // A dial went elsewhere: the keys go on from there.
+            forget();
+        }
         redraw();
     }
 
-    /** Returns whether the whole map is shown, and no part of it. */
-    ReadOnlyBooleanProperty whole() {
-        return whole.getReadOnlyProperty();
-    }
-
+    @Override
     void showWhole() {
         window = null;
-        whole.set(true);
+        setWhole(true);
         redraw();
     }
 
@@ -134,23 +108,27 @@ final class MapPane extends PicturePane<DrawnMap> {
     @Override
     void shown(DrawnMap drawing) {
         Node marked = at;
-        if (marked != null && readout.isVisible()) {
+        if (marked != null && isReadOut()) {
             mark(marked);
         }
     }
 
-    private void read(double x, double y) {
+    @Override
+    boolean reaches(double x, double y) {
+        DrawnMap drawn = drawn();
+        return drawn != null && result != null && drawn.area().reaches(x / factor(), y / factor());
+    }
+
+    @Override
+    void read(double x, double y) {
         DrawnMap drawn = drawn();
         MapResult now = result;
-        if (drawn == null || now == null) {
-            return;
+        if (drawn != null && now != null) {
+            mark(nearest(
+                    now.map(),
+                    drawn.area().settingAt(x / factor()),
+                    drawn.area().valueAt(y / factor())));
         }
-        MapArea area = drawn.area();
-        if (!area.reaches(x / factor(), y / factor())) {
-            hide();
-            return;
-        }
-        mark(nearest(now.map(), area.acrossAt(x / factor()), area.upAt(y / factor())));
     }
 
     /** The node nearest to two settings within the part that is shown. */
@@ -192,16 +170,7 @@ final class MapPane extends PicturePane<DrawnMap> {
         dot.setCenterX(x);
         dot.setCenterY(y);
         dot.setVisible(true);
-        String words = words(map, node);
-        readout.setText(words);
-        readout.setVisible(true);
-        readout.autosize();
-        double width = readout.prefWidth(-1);
-        double height = readout.prefHeight(-1);
-        double left = x + 12 + width > getWidth() ? x - 12 - width : x + 12;
-        double top = y + 12 + height > getHeight() ? y - 12 - height : y + 12;
-        readout.resizeRelocate(Math.max(0, left), Math.max(0, top), width, height);
-        setAccessibleText(words.replace('\n', ';'));
+        say(words(map, node), x, height -> y + AIR + height > getHeight() ? y - AIR - height : y + AIR);
     }
 
     private static String words(ContourMap map, Node node) {
@@ -210,64 +179,46 @@ final class MapPane extends PicturePane<DrawnMap> {
                 ? ""
                 : " " + map.sides().words();
         return setting(map.across(), node.column()) + "\n" + setting(map.up(), node.row()) + "\n" + map.name() + " "
-                + (value == null ? "no value" : map.unit().format(value, READOUT_DIGITS) + side);
+                + (value == null ? "no value" : map.unit().format(value, ValueText.DIGITS) + side);
     }
-
-    private static final int READOUT_DIGITS = 4;
 
     private static String setting(Curves.Axis axis, int index) {
-        return axis.name() + " " + axis.unit().format(axis.values().get(index), READOUT_DIGITS);
+        return axis.name() + " " + axis.unit().format(axis.values().get(index), ValueText.DIGITS);
     }
 
-    private void hide() {
+    @Override
+    void hide() {
+        super.hide();
         dot.setVisible(false);
-        readout.setVisible(false);
     }
 
-    private void press(MouseEvent event) {
-        requestFocus();
-        pressed = event.getButton() == MouseButton.PRIMARY ? new Point2D(event.getX(), event.getY()) : null;
-        dragging = false;
+    @Override
+    void forget() {
+        super.forget();
+        at = null;
     }
 
-    private void drag(MouseEvent event) {
-        Point2D start = pressed;
-        DrawnMap drawn = drawn();
-        if (start == null || drawn == null) {
-            return;
-        }
-        dragging |= start.distance(event.getX(), event.getY()) > DRAG;
-        if (dragging) {
-            hide();
-            MapArea area = drawn.area();
-            double left = Math.max(Math.min(start.getX(), event.getX()), area.left() * factor());
-            double right = Math.min(Math.max(start.getX(), event.getX()), area.right() * factor());
-            double top = Math.max(Math.min(start.getY(), event.getY()), area.top() * factor());
-            double bottom = Math.min(Math.max(start.getY(), event.getY()), area.bottom() * factor());
-            part.resizeRelocate(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
-            part.setVisible(true);
-        }
+    @Override
+    Bounds dragged(Point2D from, Point2D to) {
+        PlotArea area = Objects.requireNonNull(drawn()).area();
+        return between(
+                from,
+                to,
+                new BoundingBox(
+                        area.left() * factor(),
+                        area.top() * factor(),
+                        (area.right() - area.left()) * factor(),
+                        (area.bottom() - area.top()) * factor()));
     }
 
-    private void release(MouseEvent event) {
-        part.setVisible(false);
-        Point2D start = pressed;
-        DrawnMap drawn = drawn();
-        pressed = null;
-        if (start == null || drawn == null) {
-            return;
-        }
-        MapArea area = drawn.area();
-        if (dragging) {
-            double x = area.acrossAt(event.getX() / factor());
-            double y = area.upAt(event.getY() / factor());
-            double fromX = area.acrossAt(start.getX() / factor());
-            double fromY = area.upAt(start.getY() / factor());
-            showPart(Math.min(x, fromX), Math.max(x, fromX), Math.min(y, fromY), Math.max(y, fromY));
-        } else if (area.reaches(event.getX() / factor(), event.getY() / factor())) {
-            read(event.getX(), event.getY());
-            setDials();
-        }
+    @Override
+    void showDragged(Point2D from, Point2D to) {
+        PlotArea area = Objects.requireNonNull(drawn()).area();
+        double x = area.settingAt(to.getX() / factor());
+        double y = area.valueAt(to.getY() / factor());
+        double fromX = area.settingAt(from.getX() / factor());
+        double fromY = area.valueAt(from.getY() / factor());
+        showPart(Math.min(x, fromX), Math.max(x, fromX), Math.min(y, fromY), Math.max(y, fromY));
     }
 
     /** Shows a part of the map alone, if a few computed nodes lie in it each way. */
@@ -277,7 +228,7 @@ final class MapPane extends PicturePane<DrawnMap> {
                 && inside(now.map().across(), left, right) >= FEWEST_IN_PART
                 && inside(now.map().up(), foot, top) >= FEWEST_IN_PART) {
             window = new MapWindow(left, right, foot, top);
-            whole.set(false);
+            setWhole(false);
             redraw();
         }
     }
@@ -288,7 +239,8 @@ final class MapPane extends PicturePane<DrawnMap> {
                 .count();
     }
 
-    private void setDials() {
+    @Override
+    void setDials() {
         MapResult now = result;
         Node node = at;
         if (now == null || node == null) {
@@ -302,7 +254,8 @@ final class MapPane extends PicturePane<DrawnMap> {
                 .ifPresent(dial -> model().turn(dial.name(), map.up().values().get(node.row())));
     }
 
-    private void key(KeyEvent event) {
+    @Override
+    void key(KeyEvent event) {
         MapResult now = result;
         if (now == null || event.isShortcutDown() || event.isAltDown()) {
             return;
@@ -354,25 +307,18 @@ final class MapPane extends PicturePane<DrawnMap> {
                 : new double[] {now.left(), now.right()};
         double[] tall =
                 now == null ? new double[] {up.get(0), up.get(up.size() - 1)} : new double[] {now.foot(), now.top()};
-        double[] nearX = half(wide, across.get(node.column()));
-        double[] nearY = half(tall, up.get(node.row()));
+        double[] nearX = half(wide[0], wide[1], across.get(node.column()));
+        double[] nearY = half(tall[0], tall[1], up.get(node.row()));
         showPart(nearX[0], nearX[1], nearY[0], nearY[1]);
     }
 
-    private static double[] half(double[] ends, double middle) {
-        double quarter = (ends[1] - ends[0]) / 4;
-        double at = Math.max(ends[0] + quarter, Math.min(ends[1] - quarter, middle));
-        return new double[] {at - quarter, at + quarter};
-    }
-
     private boolean escape() {
-        if (!whole.get()) {
+        if (!whole().get()) {
             showWhole();
             return true;
         }
-        boolean shown = readout.isVisible();
-        hide();
-        at = null;
+        boolean shown = isReadOut();
+        forget();
         return shown;
     }
 
@@ -386,10 +332,5 @@ final class MapPane extends PicturePane<DrawnMap> {
         return Optional.of(new Point2D(
                 drawn.area().across(now.map().across().values().get(column)) * factor(),
                 drawn.area().down(now.map().up().values().get(row)) * factor()));
-    }
-
-    /** Returns what is read out now; empty when nothing is. */
-    String readoutWords() {
-        return readout.isVisible() ? readout.getText() : "";
     }
 }

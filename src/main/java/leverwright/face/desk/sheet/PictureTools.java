@@ -1,6 +1,7 @@
 package leverwright.face.desk.sheet;
 
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
@@ -17,24 +18,14 @@ final class PictureTools {
     static List<MenuItem> items(
             ResultHost host, Node at, Supplier<@Nullable Result> shown, ResultBody.Telling telling) {
         return List.of(
-                ResultBody.item("Copy the picture", () -> {
-                    Result now = shown.get();
-                    if (now != null) {
-                        host.copyPicture(now, telling::tell);
-                    }
-                }),
-                ResultBody.item("Save as SVG…", () -> {
-                    Result now = shown.get();
-                    if (now != null) {
-                        host.save(at, now, "svg", "Drawing (SVG)", () -> ResultFiles.svg(now), telling::tell);
-                    }
-                }),
-                ResultBody.item("Save as PNG…", () -> {
-                    Result now = shown.get();
-                    if (now != null) {
-                        Palette palette = host.palette();
-                        host.save(at, now, "png", "Picture (PNG)", () -> ResultFiles.png(now, palette), telling::tell);
-                    }
+                item("Copy the picture", shown, now -> host.copyPicture(now, telling::tell)),
+                item(
+                        "Save as SVG…",
+                        shown,
+                        now -> host.save(at, now, "svg", "Drawing (SVG)", () -> ResultFiles.svg(now), telling::tell)),
+                item("Save as PNG…", shown, now -> {
+                    Palette palette = host.palette();
+                    host.save(at, now, "png", "Picture (PNG)", () -> ResultFiles.png(now, palette), telling::tell);
                 }));
     }
 
@@ -42,18 +33,22 @@ final class PictureTools {
     static List<MenuItem> numbers(
             ResultHost host, Node at, Supplier<@Nullable Result> shown, ResultBody.Telling telling) {
         return List.of(
-                ResultBody.item("Save as CSV…", () -> {
-                    Result now = shown.get();
-                    if (now != null) {
-                        host.save(at, now, "csv", "Numbers (CSV)", () -> ResultFiles.csv(now), telling::tell);
-                    }
-                }),
-                ResultBody.item("Copy the numbers", () -> {
-                    Result now = shown.get();
-                    if (now != null) {
-                        host.copy(ResultFiles.values(now, '\t'));
-                        telling.tell("Copied, for a spreadsheet.");
-                    }
+                item(
+                        "Save as CSV…",
+                        shown,
+                        now -> host.save(at, now, "csv", "Numbers (CSV)", () -> ResultFiles.csv(now), telling::tell)),
+                item("Copy the numbers", shown, now -> {
+                    host.copy(ResultFiles.values(now, '\t'));
+                    telling.tell("Copied, for a spreadsheet.");
                 }));
+    }
+
+    private static MenuItem item(String words, Supplier<@Nullable Result> shown, Consumer<Result> deed) {
+        return ResultBody.item(words, () -> {
+            Result now = shown.get();
+            if (now != null) {
+                deed.accept(now);
+            }
+        });
     }
 }

@@ -145,6 +145,13 @@ class SheetPaneTest {
         bench.until("a part", () -> !map.whole().get());
         bench.robot.push(KeyCode.ESCAPE);
         bench.until("whole again", () -> map.whole().get());
+        bench.robot.moveTo(1, 1);
+        bench.robot.push(KeyCode.UP);
+        bench.until("read out by keys", () -> !map.readoutWords().isEmpty());
+        bench.doing(() -> bench.model.turn("Bar", 70));
+        bench.until("the dial went elsewhere", () -> map.readoutWords().isEmpty());
+        bench.robot.push(KeyCode.UP);
+        bench.until("keys go on from the dial", () -> map.readoutWords().contains("Bar 70.00 kg"));
     }
 
     @Test
