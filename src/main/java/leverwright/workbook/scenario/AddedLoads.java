@@ -74,11 +74,6 @@ public record AddedLoads(double vest, double chains, double chainLength, Optiona
         }
     }
 
-    /** Tells whether nothing is added. */
-    public boolean isNone() {
-        return equals(NONE);
-    }
-
     /** Returns an exercise with these loads beside its own. */
     Exercise<?> on(Exercise<?> exercise) {
         Exercise<?> loaded = exercise;
